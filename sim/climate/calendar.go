@@ -1,7 +1,6 @@
 package climate
 
-// The calendar here is the proleptic Gregorian one with its leap days, counted
-// in days since 1970-01-01.
+import "moldturn/sim/shift"
 
 // leap reports whether a year has a 29 February.
 func leap(year int) bool { return year%4 == 0 && (year%100 != 0 || year%400 == 0) }
@@ -20,21 +19,11 @@ func daysIn(year, month int) int {
 	return 31
 }
 
-// daysBefore is the number of days of a common year before each month.
-var daysBefore = [12]int{0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334}
-
-// daysSince1970 counts the days from 1970-01-01 to a date of the years 1 … 9999.
-func daysSince1970(year, month, day int) int {
-	y := year - 1
-	days := 365*y + y/4 - y/100 + y/400 + daysBefore[month-1] + day - 1
-	if month > 2 && leap(year) {
-		days++
-	}
-	return days - 719162
-}
-
 // cursor walks the calendar a day at a time.
 type cursor struct{ year, month, day int }
+
+// cursorAt stands on a date.
+func cursorAt(d shift.Date) cursor { return cursor{d.Year, int(d.Month), d.Day} }
 
 // next is the day after c.
 func (c cursor) next() cursor {

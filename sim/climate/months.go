@@ -1,5 +1,7 @@
 package climate
 
+import "moldturn/sim/shift"
+
 // DefaultRH is the relative humidity of a table of months that gives none, an
 // assumption: mid-range, and far enough from the dew point that it stops no
 // work.
@@ -19,10 +21,10 @@ type Months struct {
 // of each month to the middle of the next, so there is no jump at a month's end
 // (the means of warm and cold months then come out a little milder than their
 // entries).
-func (m Months) Path(year, month, day, hours int) *Path {
+func (m Months) Path(start shift.Date, hours int) *Path {
 	p := newPath(1, hours)
 	s := &p.areas[0]
-	c := cursor{year, month, day}
+	c := cursorAt(start)
 	for h := range p.hours {
 		t, heat, rh := m.at(c, h%hoursPerDay)
 		s.mold[h], s.air[h] = t, float32(t)

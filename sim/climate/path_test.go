@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"moldturn/sim/clock"
+	"moldturn/sim/shift"
 )
 
 var _ Conditions = (*Path)(nil)
@@ -29,7 +30,7 @@ func ramp() Months {
 func TestSteppedMonthsHoldToTheLastHour(t *testing.T) {
 	m := ramp()
 	m.Stepped = true
-	p := m.Path(2028, 1, 31, 3*24*40) // a leap year
+	p := m.Path(shift.DateOf(2028, 1, 31), 3*24*40) // a leap year
 	within(t, "31 January, last hour", p.MoldC(0, 24*clock.Hour-1), 10, 0)
 	within(t, "1 February, first hour", p.MoldC(0, 24*clock.Hour), 11, 0)
 	within(t, "29 February", p.MoldC(0, 30*clock.Day-1), 11, 0)
@@ -39,7 +40,7 @@ func TestSteppedMonthsHoldToTheLastHour(t *testing.T) {
 }
 
 func TestSmoothMonthsMeetTheirValuesAtMidMonth(t *testing.T) {
-	p := ramp().Path(2027, 1, 1, 365*24)
+	p := ramp().Path(shift.DateOf(2027, 1, 1), 365*24)
 	// Middle of April: 90 days and 15 more; hours are read at their middles.
 	mid := 105 * clock.Day
 	got := (p.MoldC(0, mid-1) + p.MoldC(0, mid)) / 2
@@ -55,7 +56,7 @@ func TestSmoothMonthsMeetTheirValuesAtMidMonth(t *testing.T) {
 }
 
 func TestPathClampsTimeAndArea(t *testing.T) {
-	p := ramp().Path(2027, 1, 1, 48)
+	p := ramp().Path(shift.DateOf(2027, 1, 1), 48)
 	within(t, "before the start", p.MoldC(0, -5), p.Hourly(0)[0], 0)
 	within(t, "after the end", p.MoldC(0, clock.Never), p.Hourly(0)[47], 0)
 	within(t, "an area of its own is not needed", p.AirC(7, 0), p.AirC(0, 0), 0)
@@ -89,7 +90,7 @@ func TestSteady(t *testing.T) {
 }
 
 func TestLookupsDoNotAllocate(t *testing.T) {
-	p := ramp().Path(2027, 1, 1, 24*365)
+	p := ramp().Path(shift.DateOf(2027, 1, 1), 24*365)
 	var sum float64
 	n := testing.AllocsPerRun(100, func() {
 		for h := range 100 {
