@@ -34,19 +34,22 @@ func Celsius(f float64) float64 { return (f - 32) / 1.8 }
 // changed it. Weather services give humidity below freezing over liquid water;
 // a frost point here lies up to some 10 % nearer to the temperature. Both
 // vanish in a plant warm enough to work in.
-func Saturation(c float64) float64 {
+func Saturation(c float64) float64 { return math.Exp(logSaturation(c)) }
+
+// logSaturation is the natural logarithm of Saturation.
+func logSaturation(c float64) float64 {
 	t := c + kelvin
 	if c < triplePoint {
-		return math.Exp(-5.6745359e3/t + 6.3925247 +
+		return -5.6745359e3/t + 6.3925247 +
 			t*(-9.677843e-3+t*(6.2215701e-7+t*(2.0747825e-9+t*-9.484024e-13))) +
-			4.1635019*math.Log(t))
+			4.1635019*math.Log(t)
 	}
-	return math.Exp(-5.8002206e3/t + 1.3914993 +
+	return -5.8002206e3/t + 1.3914993 +
 		t*(-4.8640239e-2+t*(4.1764768e-5+t*-1.4452093e-8)) +
-		6.5459673*math.Log(t))
+		6.5459673*math.Log(t)
 }
 
-// logSlope is the derivative of ln Saturation in 1/K.
+// logSlope is the derivative of logSaturation in 1/K.
 func logSlope(c float64) float64 {
 	t := c + kelvin
 	if c < triplePoint {
@@ -57,27 +60,35 @@ func logSlope(c float64) float64 {
 		t*(2*4.1764768e-5+t*3*-1.4452093e-8) + 6.5459673/t
 }
 
-// driest is the lowest vapor pressure a dew point is given for, that of −95 °C.
-const driest = 0.0124
+// driest is the lowest vapor pressure in Pa that a dew point is given for, that
+// of ice at −90 °C.
+const driest = 0.00967
 
 // DewAt is the temperature in °C at which air of a vapor pressure in Pa is
-// saturated (a frost point below 0.01 °C), the inverse of Saturation to 1e-9 K.
-// Pressures so small that it would lie below −95 °C count as that.
+// saturated (a frost point below 0.01 °C), the inverse of Saturation to 1e-8 K.
+// A pressure so small that it would lie below −90 °C, or none at all, counts as
+// that.
 func DewAt(pv float64) float64 {
 	l := math.Log(max(pv, driest))
-	// A Magnus formula (Alduchov and Eskridge 1996: 17.625, 243.04 °C, 610.94
-	// Pa) is within 0.1 K over water and 10 K over ice; Newton does the rest.
-	x := l - 6.414998955
+	// The Magnus formula of Alduchov and Eskridge (1996: 17.625, 243.04 °C and
+	// 610.94 Pa) is within 0.1 K over water and some 10 K over the coldest ice;
+	// two to five steps of Newton's method do the rest.
+	x := l - lnMagnus
 	c := 243.04 * x / (17.625 - x)
-	for range 20 {
-		d := (math.Log(Saturation(c)) - l) / logSlope(c)
+	for range newtonSteps {
+		d := (logSaturation(c) - l) / logSlope(c)
 		c -= d
-		if math.Abs(d) < 1e-10 {
+		if math.Abs(d) < 1e-6 {
 			break
 		}
 	}
 	return c
 }
+
+const (
+	lnMagnus    = 6.4149988 // ln 610.94
+	newtonSteps = 20
+)
 
 // DewPoint is the dew point in °C of air at a temperature in °C and a relative
 // humidity 0 … 1.
