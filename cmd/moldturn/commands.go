@@ -1,0 +1,12 @@
+package main
+
+// commands is the table of all commands in the order in which help lists them.
+// Every call makes new ones, so that two runs in one process share no flags.
+func commands() []*command {
+	return []*command{
+		helpCommand(),
+		completionCommand(),
+		versionCommand(),
+		completeCommand(),
+	}
+}
