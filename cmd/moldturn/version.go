@@ -5,6 +5,9 @@ import (
 	"fmt"
 	"runtime"
 	"runtime/debug"
+	"strings"
+
+	_ "moldturn/sim/clock" // so that the build information names the event kernel
 )
 
 // kernelModule is the event kernel; its version is part of a result, since the
@@ -35,7 +38,7 @@ func moduleVersion(info *debug.BuildInfo, path string) string {
 			continue
 		}
 		if m.Replace != nil {
-			return m.Replace.Path + " " + m.Replace.Version
+			return strings.TrimSpace(m.Replace.Path + " " + m.Replace.Version)
 		}
 		return m.Version
 	}
