@@ -24,7 +24,7 @@ func versionCommand() *command {
 				return errors.New("this program was built without module information")
 			}
 			_, err := fmt.Fprintf(c.Stdout, "moldturn %s\ngo %s\nsimgo %s\n",
-				info.Main.Version, runtime.Version()[len("go"):], moduleVersion(info, kernelModule))
+				info.Main.Version, strings.TrimPrefix(runtime.Version(), "go"), moduleVersion(info, kernelModule))
 			return err
 		},
 	}

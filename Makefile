@@ -1,0 +1,27 @@
+# Each target is one go command.
+
+.PHONY: run test check bench race golden fuzz validate
+
+run:
+	go run ./cmd/moldturn compare fenwater -o out
+
+test:
+	go test ./...
+
+check:
+	gofmt -l . | (! grep .) && go vet ./... && go tool -modfile=.staticcheck/go.mod staticcheck ./... && go mod tidy -diff
+
+bench:
+	go test -run='^$$' -bench=. -benchmem ./...
+
+race:
+	go test -race ./sim/clock ./sim/study
+
+golden:
+	UPDATE_GOLDEN=1 go test ./cmd/... ./reports/... ./scenarios/...
+
+fuzz:
+	go test -run='^$$' -fuzz=FuzzRead -fuzztime=30s ./scenarios
+
+validate:
+	go run ./cmd/moldturn validate
