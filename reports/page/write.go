@@ -1,0 +1,150 @@
+package page
+
+import (
+	"encoding/json"
+	"fmt"
+	"html/template"
+	"io"
+	"strconv"
+
+	"moldturn/reports/cells"
+)
+
+// Write writes p as one HTML file. It fails when p.Check does, when a number in
+// a chart is not finite, or when w does.
+func Write(w io.Writer, p Page) error {
+	if err := p.Check(); err != nil {
+		return err
+	}
+	v, err := viewOf(p)
+	if err != nil {
+		return err
+	}
+	t, err := template.New("page").Parse(asset("page.html"))
+	if err != nil {
+		return err
+	}
+	return t.Execute(w, v)
+}
+
+// view is what the template reads. The typed strings hold only text of this
+// package; everything of the caller stays a plain string or JSON.
+type view struct {
+	Title, Lead, Lang string
+	Policy            template.HTMLAttr
+	Style             template.CSS
+	Scripts           []template.JS
+	Sections          []sectionView
+	Foot              []string
+}
+
+type sectionView struct {
+	ID, Heading string
+	Blocks      []blockView
+}
+
+// blockView has exactly one field set.
+type blockView struct {
+	Text, Remark string
+	List         []string
+	Facts        []Fact
+	Table        *tableView
+	Chart        *chartView
+}
+
+type tableView struct {
+	Title string
+	Heads []cellView
+	Rows  []rowView
+	Notes []string
+}
+
+type rowView struct {
+	Strong bool
+	Cells  []cellView
+}
+
+type cellView struct {
+	Text  string
+	Marks string // "1 3", the numbers of the footnotes
+	Right bool
+}
+
+type chartView struct {
+	Chart
+	Numbers *tableView
+	Payload json.RawMessage
+}
+
+func viewOf(p Page) (view, error) {
+	v := view{Title: p.Title, Lead: p.Lead, Lang: p.Lang, Foot: p.Foot, Style: template.CSS(asset("page.css"))}
+	if v.Lang == "" {
+		v.Lang = "en"
+	}
+	drawn := false
+	for i, s := range p.Sections {
+		sv := sectionView{ID: "section-" + strconv.Itoa(i+1), Heading: s.Heading}
+		for _, b := range s.Blocks {
+			bv, err := blockOf(b)
+			if err != nil {
+				return view{}, err
+			}
+			drawn = drawn || bv.Chart != nil
+			sv.Blocks = append(sv.Blocks, bv)
+		}
+		v.Sections = append(v.Sections, sv)
+	}
+	var scripts []string
+	if drawn {
+		scripts = []string{asset("echarts.min.js"), boot()}
+	}
+	for _, s := range scripts {
+		v.Scripts = append(v.Scripts, template.JS(s))
+	}
+	v.Policy = template.HTMLAttr(`content="` + policy(scripts) + `"`)
+	return v, nil
+}
+
+func blockOf(b Block) (blockView, error) {
+	switch b := b.(type) {
+	case Text:
+		return blockView{Text: string(b)}, nil
+	case Remark:
+		return blockView{Remark: string(b)}, nil
+	case List:
+		return blockView{List: b}, nil
+	case Facts:
+		return blockView{Facts: b}, nil
+	case Table:
+		return blockView{Table: tableOf(b.Table)}, nil
+	case Chart:
+		payload, err := json.Marshal(map[string]any{"kind": b.Kind, "option": b.Options, "data": b.Data})
+		if err != nil {
+			return blockView{}, fmt.Errorf("chart %s: %w", b.ID, err)
+		}
+		return blockView{Chart: &chartView{Chart: b, Numbers: tableOf(b.Table), Payload: payload}}, nil
+	}
+	return blockView{}, fmt.Errorf("unknown block %T", b)
+}
+
+func tableOf(t cells.Table) *tableView {
+	v := &tableView{Title: t.Title, Notes: t.Notes}
+	for _, c := range t.Columns {
+		v.Heads = append(v.Heads, cellView{Text: c.Head, Right: c.Align == cells.Right})
+	}
+	for _, r := range t.Rows {
+		row := rowView{Strong: r.Strong}
+		for j, c := range r.Cells {
+			cv := cellView{Text: c.Text, Right: t.Columns[j].Align == cells.Right}
+			for k, n := range c.Notes {
+				if k > 0 {
+					cv.Marks += " "
+				}
+				cv.Marks += strconv.Itoa(n + 1)
+			}
+			row.Cells = append(row.Cells, cv)
+		}
+		v.Rows = append(v.Rows, row)
+	}
+	return v
+}
