@@ -1,0 +1,160 @@
+package sim
+
+import (
+	"moldturn/sim/clock"
+	"moldturn/sim/record"
+)
+
+// failState is how one unit, or gun set, stands with its next failure.
+type failState struct {
+	number uint64     // failures so far: the key of its luck
+	left   clock.Time // time to the next one, while the clock of its use stands
+	since  clock.Time // since when its time runs
+	event  clock.Token
+	works  int16 // jobs at work in it
+	down   bool
+}
+
+// startFailures draws the first failure of everything that can break down.
+func (r *Run) startFailures() {
+	r.watched = len(r.plan.Failures) > 0
+	for f := range r.plan.Failures {
+		r.fails = append(r.fails, failState{})
+		r.nextFailure(int32(f))
+	}
+}
+
+func (r *Run) failLuck(f int32, repair uint64) float64 {
+	return r.root.At1(luckFailure, uint64(f)).U(2*r.fails[f].number + repair)
+}
+
+// nextFailure draws the time to the next failure and lets it run.
+func (r *Run) nextFailure(f int32) {
+	x := &r.fails[f]
+	x.left = clock.FromHours(r.plan.Failures[f].Up.Quantile(r.failLuck(f, 0)))
+	if !r.plan.Failures[f].WhileWorking || x.works > 0 {
+		r.runFailure(f)
+	}
+}
+
+func (r *Run) runFailure(f int32) {
+	x := &r.fails[f]
+	x.since = r.clk.Now()
+	x.event = r.clk.At(x.since+x.left, clock.Change, evBreak, f)
+}
+
+// unitsWork tells the units a job stands in that work in them begins or ends.
+func (r *Run) unitsWork(b *job, begins bool) {
+	for f := range r.plan.Failures {
+		fail := &r.plan.Failures[f]
+		if !r.stands(b, fail) {
+			continue
+		}
+		x := &r.fails[f]
+		if begins {
+			x.works++
+			if fail.WhileWorking && x.works == 1 && !x.down {
+				r.runFailure(int32(f))
+			}
+			continue
+		}
+		x.works--
+		if fail.WhileWorking && x.works == 0 && !x.down {
+			r.clk.Cancel(x.event)
+			x.left -= r.clk.Now() - x.since
+		}
+	}
+}
+
+func (r *Run) stands(b *job, f *Failure) bool {
+	for _, h := range b.held {
+		if h.place == f.Place && h.unit == f.Unit {
+			return true
+		}
+	}
+	return false
+}
+
+// breakDown takes a unit, or a gun set in it, out of use until it is repaired.
+func (r *Run) breakDown(f int32) {
+	fail := &r.plan.Failures[f]
+	x := &r.fails[f]
+	x.down = true
+	x.event = 0
+	r.note(record.Note{Kind: record.BrokeDown, Order: None, Mold: None, Part: None, Place: fail.Place})
+	r.clk.At(r.clk.Now()+clock.FromHours(fail.Repair.Quantile(r.failLuck(f, 1))), clock.Change, evRepair, f)
+	unit := &r.pools[r.place(fail.Place)].units[fail.Unit]
+	if fail.Gun != None {
+		unit.guns[fail.Gun].down = true
+		return
+	}
+	unit.down = true
+	q := r.place(fail.Place)
+	r.use(q)
+	r.pools[q].capacity--
+	if unit.holder == None {
+		r.pools[q].free--
+		return
+	}
+	j := unit.holder
+	if b := &r.jobs[j]; b.state == working {
+		b.down = true
+		r.pause(j, record.Cause{Reason: record.Down, Of: fail.Place})
+	}
+}
+
+// repaired puts a unit, or a gun set, back into use.
+func (r *Run) repaired(f int32) {
+	fail := &r.plan.Failures[f]
+	x := &r.fails[f]
+	x.down = false
+	x.number++
+	q := r.place(fail.Place)
+	unit := &r.pools[q].units[fail.Unit]
+	if fail.Gun != None {
+		unit.guns[fail.Gun].down = false
+		r.touch(q)
+	} else {
+		unit.down = false
+		r.use(q)
+		r.pools[q].capacity++
+		if unit.holder == None {
+			r.pools[q].free++
+			r.touch(q)
+		}
+	}
+	r.nextFailure(f)
+	if j := unit.holder; j != None {
+		r.wake(j)
+	}
+}
+
+// wake has a job go on that waited for its unit or gun to be repaired.
+func (r *Run) wake(j int32) {
+	b := &r.jobs[j]
+	switch {
+	case b.down:
+		b.down = false
+		if craft := r.step(b).Craft; craft != None {
+			r.span(b, false)
+			b.cause = record.Cause{Reason: record.NoCrew, Of: craft}
+			r.line(int32(craft), j)
+			r.touch(int32(craft))
+			return
+		}
+		r.begin(j, 0, None, 0)
+	case b.state == gated && (b.cause.Reason == record.NoGun || b.cause.Reason == record.Down):
+		r.reopen(j)
+	}
+}
+
+// standsDown has a job wait that stands in a unit which is down.
+func (r *Run) standsDown(j int32) bool {
+	for _, h := range r.jobs[j].held {
+		if h.unit != None && r.pools[r.place(h.place)].units[h.unit].down {
+			r.shut(j, record.Cause{Reason: record.Down, Of: h.place}, clock.Never)
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,41 @@
+package sim
+
+import "moldturn/sim/draw"
+
+// Purposes of random streams. Luck belongs to what exists in every alternative
+// compared: an order and its parts, a person's day, a booth's failures; never
+// to the mold or person that happened to serve. A number, once given, stays.
+const (
+	luckOrder draw.Purpose = iota + 1
+	luckPart
+	luckArrival
+	luckPerson
+	luckFailure
+	luckBackground
+	luckMold
+)
+
+// Numbers of the draws of one part, beside the times of its steps, which use
+// the numbers below luckLuster: step times 65536 plus the repetition.
+const (
+	luckLuster uint64 = 1<<40 + iota
+	luckStick
+	luckStickPart
+	luckStickMold
+	luckChip
+	luckChipHours
+)
+
+// Draws of a part that come once for each round of rework begin here.
+const (
+	luckReading uint64 = 1 << 41
+	luckBuff    uint64 = 1 << 42
+)
+
+// Numbers of the draws of one order.
+const (
+	luckColor uint64 = iota
+	luckBandColor
+	luckDue
+	luckBandPart // plus the index of the part
+)

@@ -1,0 +1,254 @@
+package sim
+
+import (
+	"fmt"
+
+	"moldturn/sim/climate"
+	"moldturn/sim/clock"
+	"moldturn/sim/cure"
+	"moldturn/sim/draw"
+	"moldturn/sim/policy"
+	"moldturn/sim/record"
+	"moldturn/sim/shift"
+)
+
+// Air is the weather of one replication inside the plant, and the cure it
+// allows. It is made once and shared by all alternatives compared.
+type Air struct {
+	climate.Conditions
+	cure  []*cure.Hours // by area
+	peaks func(area, day int) float64
+}
+
+// NewAir prepares the conditions of one replication.
+func NewAir(path *climate.Path, p cure.Params) *Air {
+	a := &Air{Conditions: path, peaks: path.PeakMean7}
+	for i := range path.Areas() {
+		a.cure = append(a.cure, cure.NewHours(path.Hourly(i), p))
+	}
+	return a
+}
+
+// Kinds of events.
+const (
+	evDone clock.Kind = iota + 1
+	evShift
+	evOver
+	evGate
+	evBreak
+	evRepair
+	evOrder
+	evDated
+	evCancel
+	evBackground
+	evDay
+)
+
+// Run is the state of one run of a plant: tables by index, no closures, no
+// pointers between rows.
+type Run struct {
+	plan *Plan
+	air  *Air
+	obs  record.Observer
+	clk  *clock.Clock
+	root draw.Key
+
+	jobs       []job
+	freeJobs   []int32
+	serial     int32
+	pools      []pool
+	crews      []crewState
+	hours      []*shift.Calendar // by craft
+	helpers    [][]int16         // by craft: who helps it
+	fails      []failState
+	backs      []backState
+	perBoat    []int32
+	molds      []mold
+	parts      []partState
+	models     []modelState
+	orders     []order
+	freeOrders []int32
+	made       int32 // orders so far
+	onFloor    int
+	sprayed    int     // parts with gel coat and no skin
+	fullWindow []int32 // jobs that wait for a slot in the gel window
+	hot        bool
+	watched    bool // something can break down
+
+	dirty    []int32 // pools to search in this instant
+	toMatch  []int16 // parts to match in this instant
+	blocked  []int16 // parts that wait for the limit on the floor
+	shedding []int16 // crafts that lost people in this instant
+
+	list          []int32
+	waitingOrders []policy.Waiting
+	ends          []ending
+	fact          facts
+}
+
+// facts are the records handed to observers, used again for each fact.
+type facts struct {
+	span record.Span
+	use  record.Use
+	pull record.Pull
+	ship record.Ship
+	note record.Note
+}
+
+// Simulate runs a plan from instant 0 to its length under the luck of one
+// replication and hands every fact to obs. The same plan, air, seed and
+// replication give the same facts in the same order.
+func Simulate(p *Plan, air *Air, seed uint64, replication int, obs record.Observer) error {
+	r := &Run{plan: p, air: air, obs: obs, clk: clock.New(), root: draw.Root(seed, replication)}
+	r.start()
+	if err := r.clk.Run(p.Length, r); err != nil {
+		return fmt.Errorf("%s: %w", p.Name, err)
+	}
+	r.close()
+	return nil
+}
+
+// start sets the plant up at instant 0.
+func (r *Run) start() {
+	p := r.plan
+	r.pools = make([]pool, len(p.Crafts)+len(p.Places)+1)
+	for i := range r.pools {
+		r.pools[i] = newPool()
+	}
+	r.pools[r.anything()].endless = true
+	for i := range p.Places {
+		q := &r.pools[r.place(int16(i))]
+		if p.Places[i].Count < 0 {
+			q.endless = true
+			continue
+		}
+		q.free, q.capacity = int32(p.Places[i].Count), int32(p.Places[i].Count)
+		for u := range p.Places[i].Count {
+			x := unit{holder: None}
+			if u < len(p.Places[i].Guns) {
+				for g := range p.Places[i].Guns[u] {
+					x.guns = append(x.guns, gunState{color: p.Places[i].Guns[u][g].Color})
+				}
+			}
+			q.units = append(q.units, x)
+		}
+	}
+	r.helpers = make([][]int16, len(p.Crafts))
+	for c := range p.Crafts {
+		for _, h := range p.Crafts[c].Helps {
+			r.helpers[h] = append(r.helpers[h], int16(c))
+		}
+	}
+	r.parts = make([]partState, len(p.Parts))
+	for i := range r.parts {
+		r.parts[i].last = None
+	}
+	r.models = make([]modelState, len(p.Models))
+	r.season(0)
+	r.startCrews()
+	r.startFailures()
+	r.startBackground()
+	r.startMolds()
+	r.startDemand()
+}
+
+// Handle implements clock.Handler.
+func (r *Run) Handle(kind clock.Kind, id int32) {
+	switch kind {
+	case evDone:
+		r.done(id)
+	case evShift:
+		r.crewChange(id)
+	case evOver:
+		r.over(id)
+	case evGate:
+		r.reopen(id)
+	case evBreak:
+		r.breakDown(id)
+	case evRepair:
+		r.repaired(id)
+	case evOrder:
+		r.orderComes(int16(id))
+	case evDated:
+		r.dated(id)
+	case evCancel:
+		r.cancel(id)
+	case evBackground:
+		r.background(id)
+	case evDay:
+		r.season(int(id))
+	}
+}
+
+// Turn implements clock.Handler.
+func (r *Run) Turn(class clock.Class) {
+	switch class {
+	case clock.Match:
+		for len(r.shedding) > 0 {
+			c := r.shedding[len(r.shedding)-1]
+			r.shedding = r.shedding[:len(r.shedding)-1]
+			r.shed(c)
+		}
+		r.match()
+	case clock.Choose:
+		r.choose()
+	}
+}
+
+// season says each day whether it is the hot season.
+func (r *Run) season(day int) {
+	s := &r.plan.Season
+	if s.Kind == policy.NoSeason {
+		return
+	}
+	t := clock.Time(day) * clock.Day
+	hot := s.Hot(int(shift.MonthAt(r.plan.Start, t)), r.air.peaks(0, day), r.hot)
+	if hot != r.hot {
+		r.hot = hot
+		value := 0.0
+		if hot {
+			value = 1
+		}
+		r.note(record.Note{Kind: record.Season, Order: None, Mold: None, Part: None, Place: None, Value: value})
+	}
+	if next := t + clock.Day; next < r.plan.Length {
+		r.clk.At(next, clock.Change, evDay, int32(day+1))
+	}
+}
+
+// note reports a thing that happened now. An order is given by its row.
+func (r *Run) note(n record.Note) {
+	r.fact.note = n
+	f := &r.fact.note
+	f.At = r.clk.Now()
+	if n.Order != None {
+		f.Order = r.orders[n.Order].number
+		f.Model = r.orders[n.Order].model
+	} else if n.Part != None {
+		f.Model = r.plan.Parts[n.Part].Model
+	}
+	r.obs.Note(f)
+}
+
+// close reports all that is still going on at the end of a run.
+func (r *Run) close() {
+	for p := range r.pools[:len(r.pools)-1] {
+		r.use(int32(p))
+	}
+	for j := range r.jobs {
+		b := &r.jobs[j]
+		if b.state != unused {
+			r.span(b, b.state == working || b.state == timed)
+		}
+	}
+	for i := range r.molds {
+		if r.molds[i].state != inUse {
+			r.moldSpan(&r.molds[i])
+		}
+	}
+	for i := range r.orders {
+		if o := &r.orders[i]; !o.ended && !o.onFloor {
+			r.orderWait(o)
+		}
+	}
+}
