@@ -8,7 +8,8 @@
 //     is in its Warnings, in words; an empty list means no doubt.
 //   - No result is NaN or infinite. Where there is none, fields are 0 and Known
 //     or a warning says so. Values that are not finite are left out of a
-//     summary, with a warning.
+//     summary, with a warning. (Squares must not overflow: values stay below
+//     1e150 in size.)
 //   - Nothing is concluded from too little: a difference is Clear only if its
 //     interval leaves out 0.
 //   - The same numbers in the same order give the same bits.
