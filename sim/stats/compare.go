@@ -6,7 +6,7 @@ import "math"
 type Difference struct {
 	Summary // of the difference first less second; of Welch, N is the smaller number
 
-	DF float64 // degrees of freedom of the interval; 0 if there is none
+	DF float64 // degrees of freedom of the interval; 0 for fewer than two values
 
 	// Correlation of the pairs, -1 … 1. With the same luck for both
 	// alternatives it should be well above 0. 0 if they were not paired.
@@ -69,7 +69,8 @@ func (d *Difference) welch(x, y []float64) float64 {
 	nx, ny := float64(len(x)), float64(len(y))
 	sx, sy := vx/nx, vy/ny
 	d.SD, d.SE = math.Sqrt(vx+vy), math.Sqrt(sx+sy)
-	return ratio((sx+sy)*(sx+sy), sx*sx/(nx-1)+sy*sy/(ny-1))
+	part := ratio(sx, sx+sy)
+	return 1 / (part*part/(nx-1) + (1-part)*(1-part)/(ny-1))
 }
 
 func (d *Difference) decide() {
