@@ -56,14 +56,40 @@ type gammaShape struct {
 	logGamma float64 // ln Γ(k)
 }
 
-// lower takes the power series near 0, x ≈ a + a²/(k+1) with a = (p·Γ(k+1))^(1/k),
-// where gonum's inverse gives up for small k.
+// lower is Newton's method on the logarithm of the distribution function over
+// ln x. It is concave there, so every step but the first stops short of the
+// solution. (gonum's own inverse fails for small p, with NaN or a panic.)
 func (g *gammaShape) lower(p float64) float64 {
-	a := math.Exp((math.Log(p*g.k) + g.logGamma) / g.k)
-	if a < 1e-8 {
-		return (a + a*a/(g.k+1)) / g.k
+	x, want := g.start(p), math.Log(p)
+	if x < 1e-8 {
+		return (x + x*x/(g.k+1)) / g.k // two terms of the power series
 	}
-	return mathext.GammaIncRegInv(g.k, p) / g.k
+	for range maxSteps {
+		reached := mathext.GammaIncReg(g.k, x)
+		if reached == 0 {
+			break // below the smallest float64, and so is p
+		}
+		y := x / g.k
+		f, _ := g.density(y)
+		step := (want - math.Log(reached)) * reached / (f * y)
+		x *= math.Exp(step)
+		if math.Abs(step) < 1e-14 {
+			break
+		}
+	}
+	return x / g.k
+}
+
+// start is a value near the quantile of the law with scale 1: the first term of
+// the power series at 0, (p·Γ(k+1))^(1/k), which is never above it, and for large
+// k the approximation of Wilson and Hilferty (Proc. Nat. Acad. Sci. 17, 1931).
+func (g *gammaShape) start(p float64) float64 {
+	x := math.Exp((math.Log(p) + math.Log(g.k) + g.logGamma) / g.k)
+	if g.k < 100 {
+		return x
+	}
+	root := 1 - 1/(9*g.k) + Normal01(p)/(3*math.Sqrt(g.k))
+	return max(x, g.k*root*root*root)
 }
 
 func (g *gammaShape) upper(q float64) float64 {
