@@ -1,0 +1,226 @@
+package scenarios
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"moldturn/sim/param"
+	"moldturn/sim/param/guess"
+)
+
+// listed is the largest number of names that a complaint lists as allowed.
+const listed = 14
+
+// binder walks nodes and branches together and collects every complaint.
+type binder struct {
+	tree       *Tree
+	complaints Complaints
+	refs       []*Value // looked up when all names are known
+	changes    []*Value // of kind Changes
+	standard   bool     // inside a default
+}
+
+// Bind checks a document against the tree and gives the value of its root, or
+// every complaint there is. Changes inside the document ("alternatives") are
+// tried one by one when the document itself is right.
+func (t *Tree) Bind(doc *Document) (*Value, Complaints) {
+	b := &binder{tree: t}
+	root := b.root(doc)
+	if len(b.complaints) == 0 {
+		for _, v := range b.changes {
+			b.complaints = append(b.complaints, t.try(doc, v)...)
+		}
+	}
+	if len(b.complaints) > 0 {
+		return nil, b.complaints.sorted()
+	}
+	return root, nil
+}
+
+// root binds the whole document; nothing but its version if that is unknown.
+func (b *binder) root(doc *Document) *Value {
+	root := &Value{at: doc.root.at}
+	if c := checkVersion(doc); c != nil {
+		b.complaints = append(b.complaints, *c)
+		return root
+	}
+	b.bind(b.tree.root, doc.root, root)
+	for _, v := range b.refs {
+		b.resolve(root, v)
+	}
+	return root
+}
+
+// complain adds a complaint about v.
+func (b *binder) complain(v *Value, at position, message, allowed, hint string) {
+	c := at.complaint(message)
+	c.Path, c.Found, c.Allowed, c.Hint = v.path, v.text, allowed, hint
+	b.complaints = append(b.complaints, c)
+}
+
+// bind fills v, whose path and place are set, from the node n of its branch; a
+// nil node was left out.
+func (b *binder) bind(br *branch, n *node, v *Value) {
+	v.branch, v.standard = br, b.standard
+	if n == nil {
+		b.leftOut(br, v)
+		return
+	}
+	v.given = true
+	if n.shape == refused || !b.fits(br, n, v) {
+		return
+	}
+	switch br.row.Kind {
+	case param.Group:
+		b.group(br, n, v)
+	case param.Map, param.List:
+		b.items(br, n, v)
+	case param.Changes:
+		v.node = n
+		b.changes = append(b.changes, v)
+	default:
+		v.text = n.text
+		b.scalar(v)
+	}
+}
+
+// leftOut gives v its default, or finds that it may be missing, or complains.
+func (b *binder) leftOut(br *branch, v *Value) {
+	switch {
+	case br.row.Optional:
+	case br.row.Default != "":
+		was := b.standard
+		b.standard = true
+		b.bind(br, br.defaultNode(v.at), v)
+		b.standard = was
+	case br.row.Kind == param.Group:
+		b.bind(br, &node{shape: mapping, at: v.at}, v)
+	default:
+		b.complain(v, v.at, v.path+" is missing", short(br.row.Choices), "it has no default: "+br.row.Doc)
+	}
+}
+
+// fits checks the shape of a node against the kind of its branch.
+func (b *binder) fits(br *branch, n *node, v *Value) bool {
+	want, words := scalar, br.row.Kind.String()
+	switch br.row.Kind {
+	case param.Group, param.Map, param.Changes:
+		want, words = mapping, "named inputs, each on its own line with a colon"
+	case param.List:
+		want, words = list, "a list, each item on its own line after a dash"
+	}
+	switch {
+	case n.shape == want, n.shape == empty && want != scalar:
+		return true
+	case n.shape == empty && br.row.Default != "":
+		b.complain(v, n.at, v.path+" has no value", "", "remove the line to have the default "+br.row.Default)
+	case n.shape == empty:
+		b.complain(v, n.at, v.path+" has no value", words, "")
+	default:
+		v.text = n.text
+		found := [...]string{scalar: "the single value " + strconv.Quote(n.text), mapping: "named inputs", list: "a list"}[n.shape]
+		b.complain(v, n.at, fmt.Sprintf("%s cannot be %s", pathOr(v, "a scenario"), found), words, "")
+	}
+	return false
+}
+
+// group binds the named inputs of a group, in the order of the rows.
+func (b *binder) group(br *branch, n *node, v *Value) {
+	for _, k := range n.keys {
+		if br.kid(k.name) == nil {
+			b.unknownKey(br, k, v)
+		}
+	}
+	for _, kid := range br.kids {
+		child := &Value{path: joinPath(v.path, kid.word), at: v.at}
+		if i := n.find(kid.word); i >= 0 {
+			child.at = place(n.keys[i].at, n.items[i])
+		}
+		b.bind(kid, n.get(kid.word), child)
+		v.kids = append(v.kids, child)
+	}
+}
+
+// items binds the items of a Map or List, in the order of the file.
+func (b *binder) items(br *branch, n *node, v *Value) {
+	for i, item := range n.items {
+		child := &Value{path: fmt.Sprintf("%s[%d]", v.path, i+1), at: item.at}
+		if n.shape == mapping {
+			child.path, child.at = joinPath(v.path, n.keys[i].name), place(n.keys[i].at, item)
+			b.distinct(n.keys[:i], n.keys[i], child)
+			v.names = append(v.names, n.keys[i].name)
+		}
+		b.bind(br.item, item, child)
+		v.kids = append(v.kids, child)
+	}
+	low, high := br.row.Limits()
+	if count := float64(len(n.items)); count < low || count > high {
+		b.complain(v, v.at, fmt.Sprintf("%s has %d items", v.path, len(n.items)), rangeText(param.Count, low, high, ""), "")
+	}
+}
+
+// distinct complains about a name that an earlier one differs from only by case
+// or spaces: such names cannot be told apart in changes.
+func (b *binder) distinct(earlier []key, k key, v *Value) {
+	for _, e := range earlier {
+		if guess.Fold(e.name) == guess.Fold(k.name) {
+			b.complain(v, k.at, fmt.Sprintf("the name %q is too close to %q in line %d", k.name, e.name, e.at.line), "",
+				"names must differ by more than case, spaces and dashes")
+		}
+	}
+}
+
+// unknownKey complains about a name that a group does not have.
+func (b *binder) unknownKey(br *branch, k key, v *Value) {
+	where := ""
+	if v.path != "" {
+		where = " in " + v.path
+	}
+	b.complain(v, k.at, fmt.Sprintf("unknown input %q%s", k.name, where), short(br.words()), didYouMean(k.name, br.words()))
+}
+
+// place is where a value is pointed at: a single value itself, for everything
+// that holds others its name.
+func place(name position, n *node) position {
+	if n.shape == scalar {
+		return n.at
+	}
+	return name
+}
+
+// defaultNode is the default of a row as a node; single values are not YAML.
+func (b *branch) defaultNode(at position) *node {
+	if k := b.row.Kind; k != param.List && k != param.Map && k != param.Changes {
+		return &node{shape: scalar, text: b.row.Default, at: at}
+	}
+	n, complaints := parseYAML(newSource("default", b.row.Default), b.row.Default)
+	if n == nil || len(complaints) > 0 {
+		return &node{shape: scalar, text: b.row.Default, at: at}
+	}
+	return n.movedTo(at)
+}
+
+// short lists names if they are few.
+func short(names []string) string {
+	if len(names) > listed {
+		return ""
+	}
+	return strings.Join(names, ", ")
+}
+
+// didYouMean is the hint that guesses, or "".
+func didYouMean(word string, names []string) string {
+	if near := guess.Near(word, names); near != "" {
+		return fmt.Sprintf("did you mean %q?", near)
+	}
+	return ""
+}
+
+// pathOr is the path of v, or other words for the root.
+func pathOr(v *Value, other string) string {
+	if v.path == "" {
+		return other
+	}
+	return v.path
+}

@@ -1,0 +1,75 @@
+package scenarios
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Complaint is one fault in the inputs. Everything but File and Message may be
+// empty. Texts from the file are kept as they are; String escapes them.
+type Complaint struct {
+	File         string // as the user named it, or "--set path"
+	Line, Column int    // from 1, columns in characters; 0 where a source has no lines
+	Path         string // of the input, "hold.clock"
+	Found        string // what was written
+	Message      string // what is wrong with it, one sentence in lower case
+	Allowed      string // what would be accepted
+	Hint         string // what was probably meant, or what to do
+	Source       string // the whole line
+}
+
+// Complaints are all faults of a reading, in the order of their places. Nil
+// means that there is none. As an error it is the text of all of them.
+type Complaints []Complaint
+
+// Error is the text of every complaint.
+func (c Complaints) Error() string {
+	var b strings.Builder
+	for _, one := range c {
+		b.WriteString(one.String())
+	}
+	return strings.TrimSuffix(b.String(), "\n")
+}
+
+// sorted orders by file, line, column and message, and drops what was said
+// twice.
+func (c Complaints) sorted() Complaints {
+	slices.SortStableFunc(c, func(a, b Complaint) int {
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line),
+			cmp.Compare(a.Column, b.Column), cmp.Compare(a.Message, b.Message))
+	})
+	return slices.Compact(c)
+}
+
+// Place is where the complaint belongs, "plant.yaml:14:9".
+func (c Complaint) Place() string {
+	if c.Line == 0 {
+		return printable(c.File)
+	}
+	return fmt.Sprintf("%s:%d:%d", printable(c.File), c.Line, c.Column)
+}
+
+// String is the complaint as it is shown, ending with a new line:
+//
+//	plant.yaml:14:9: unknown craft "laminatoin"
+//	    craft: laminatoin
+//	           ^
+//	  allowed: gel, lamination, pull
+//	  hint: did you mean "lamination"?
+func (c Complaint) String() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s: %s\n", c.Place(), printable(c.Message))
+	if c.Line > 0 && strings.TrimSpace(c.Source) != "" {
+		line, indent := excerpt(c.Source, c.Column)
+		fmt.Fprintf(&b, "    %s\n    %s^\n", line, strings.Repeat(" ", indent))
+	}
+	if c.Allowed != "" {
+		fmt.Fprintf(&b, "  allowed: %s\n", printable(c.Allowed))
+	}
+	if c.Hint != "" {
+		fmt.Fprintf(&b, "  hint: %s\n", printable(c.Hint))
+	}
+	return b.String()
+}
