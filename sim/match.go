@@ -192,6 +192,7 @@ func (r *Run) startPart(part int16, i, m int32) {
 		o.onFloor, o.began = true, r.clk.Now()
 		r.onFloor++
 		r.models[o.model].onFloor++
+		r.note(record.Note{Kind: record.BoatBegun, Order: i, Mold: None, Part: None, Place: None})
 	}
 	o.started |= 1 << pt.Index
 	if int(o.started) == 1<<len(r.plan.Models[o.model].Parts)-1 {

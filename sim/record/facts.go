@@ -73,6 +73,7 @@ type NoteKind uint8
 // Kinds of notes.
 const (
 	OrderArrived   NoteKind = iota
+	BoatBegun               // the first part of an order is started
 	OrderCancelled          // a dated order given up
 	LightStrip
 	FullStrip

@@ -1,0 +1,186 @@
+package record
+
+import (
+	"slices"
+	"time"
+
+	"moldturn/sim/clock"
+	"moldturn/sim/shift"
+)
+
+// Tally is an Observer that makes a Result of the facts of one run.
+type Tally struct {
+	Nothing
+	r     Result
+	frame Frame
+	use   []months // by pool: facts of one pool come in order of time
+	span  months
+	week  int
+	hot   bool
+	floor int
+	first int
+}
+
+// NewTally starts counting; Result ends it.
+func NewTally(f Frame) *Tally {
+	t := &Tally{frame: f, span: months{start: f.Start}}
+	t.r = Result{Frame: f}
+	t.r.Models = make([]Model, f.Models)
+	t.r.Parts = make([]Part, f.Parts)
+	t.r.Load = make([][12]Load, f.Pools)
+	t.r.MoldHours = make([][12][States]clock.Time, f.Parts)
+	for m := range t.r.Waits {
+		t.r.Waits[m] = make([]clock.Time, f.Pools+int(Reasons))
+	}
+	t.use = make([]months, f.Pools)
+	for i := range t.use {
+		t.use[i].start = f.Start
+	}
+	t.first = f.firstWeek()
+	for w := t.first; w < f.lastWeek(); w++ {
+		thursday := shift.DateAt(f.Start, shift.WeekStart(f.Start, w)).AddDays(3)
+		open := !f.shut(w)
+		t.r.WeekShips = append(t.r.WeekShips, 0)
+		t.r.WeekOpen = append(t.r.WeekOpen, open)
+		t.r.WeekYear = append(t.r.WeekYear, weekOfYear(thursday))
+		if open {
+			t.r.MonthOpen[thursday.Month-1]++
+		}
+	}
+	return t
+}
+
+// weekOfYear counts weeks from the first Thursday of the year, 0 … 52.
+func weekOfYear(thursday shift.Date) int {
+	return thursday.DaysSince(shift.DateOf(thursday.Year, time.January, 1)) / 7
+}
+
+// Result gives what was counted. The Tally must not be used afterwards.
+func (t *Tally) Result() *Result {
+	slices.Sort(t.r.Lusters)
+	t.r.OnFloor = t.floor
+	return &t.r
+}
+
+// Use implements Observer.
+func (t *Tally) Use(u *Use) {
+	from, to := max(u.From, t.frame.From), min(u.To, t.frame.To)
+	for from < to {
+		month, end := t.use[u.Pool].of(from)
+		until := min(end, to)
+		l := &t.r.Load[u.Pool][month]
+		d := until - from
+		within := min(u.Used, u.Capacity)
+		l.Used += d * clock.Time(within)
+		l.Over += d * clock.Time(u.Used-within)
+		l.Capacity += d * clock.Time(u.Capacity)
+		from = until
+	}
+}
+
+// Span implements Observer.
+func (t *Tally) Span(s *Span) {
+	if s.Mold < 0 && s.Working {
+		return
+	}
+	from, to := max(s.From, t.frame.From), min(s.To, t.frame.To)
+	for from < to {
+		month, end := t.span.of(from)
+		until := min(end, to)
+		d := until - from
+		if s.Mold >= 0 {
+			state := int(s.Doing)
+			if !s.Working {
+				state = int(Doings) + int(s.Cause.Reason)
+			}
+			t.r.MoldHours[s.Part][month][state] += d
+		}
+		if !s.Working && s.Job >= 0 {
+			t.r.Waits[month][t.waitIndex(s.Cause)] += d
+		}
+		from = until
+	}
+}
+
+// waitIndex is the pool a cause is about, or the reason where it is about none.
+func (t *Tally) waitIndex(c Cause) int {
+	switch c.Reason {
+	case NoCrew:
+		return int(c.Of)
+	case NoPlace, NoHoist:
+		return t.frame.Crafts + int(c.Of)
+	}
+	return t.r.ReasonWait(c.Reason)
+}
+
+// Pull implements Observer.
+func (t *Tally) Pull(p *Pull) {
+	if p.At < t.frame.From || p.At >= t.frame.To {
+		return
+	}
+	x := &t.r.Parts[p.Part]
+	x.Pulls++
+	if p.Cycle > 0 {
+		x.Cycles++
+		x.CycleSum += p.Cycle
+	}
+	x.HoldSum += p.Hold
+	x.Luster.add(p.Luster, t.frame.Target)
+	t.r.Lusters = append(t.r.Lusters, p.Luster)
+	season := 0
+	if t.hot {
+		season = 1
+	}
+	t.r.ByTurn[season][min(int(p.Turns), MostTurns)].add(p.Luster, t.frame.Target)
+	month, _ := t.span.of(p.At)
+	t.r.ByMonth[month].add(p.Luster, t.frame.Target)
+}
+
+// Ship implements Observer.
+func (t *Tally) Ship(s *Ship) {
+	t.floor--
+	if s.At < t.frame.From || s.At >= t.frame.To {
+		return
+	}
+	m := &t.r.Models[s.Model]
+	m.Shipped++
+	m.LeadSum += s.At - s.Released
+	if s.Due < clock.Never {
+		m.Dated++
+		if s.At <= s.Due {
+			m.OnTime++
+		} else {
+			m.LateSum += s.At - s.Due
+		}
+	}
+	if s.Conceded {
+		m.Conceded++
+	}
+	if s.Luster >= t.frame.Target {
+		m.AtTarget++
+	}
+	t.r.Boats.add(s.Luster, t.frame.Target)
+	if w := shift.WeekAt(t.frame.Start, s.At) - t.first; w >= 0 && w < len(t.r.WeekShips) {
+		t.r.WeekShips[w]++
+		if t.r.WeekOpen[w] {
+			t.r.Shipped++
+			thursday := shift.DateAt(t.frame.Start, shift.WeekStart(t.frame.Start, w+t.first)).AddDays(3)
+			t.r.MonthShip[thursday.Month-1]++
+		}
+	}
+}
+
+// Note implements Observer.
+func (t *Tally) Note(n *Note) {
+	switch n.Kind {
+	case Season:
+		t.hot = n.Value > 0
+	case BoatBegun:
+		t.floor++
+	}
+	if n.At < t.frame.From || n.At >= t.frame.To {
+		return
+	}
+	t.r.Notes[n.Kind]++
+	t.r.Values[n.Kind] += n.Value
+}
