@@ -65,12 +65,21 @@ func trialCommand() *command {
 
 func waitCommand() *command {
 	var wrote []string
+	var ready string
 	return &command{
 		name: "wait", synopsis: "wait until stopped", hidden: true,
-		flags: func(f *pflag.FlagSet) { f.StringArrayVar(&wrote, "wrote", nil, "say that this was written") },
+		flags: func(f *pflag.FlagSet) {
+			f.StringArrayVar(&wrote, "wrote", nil, "say that this was written")
+			f.StringVar(&ready, "ready", "", "make this file when the wait begins")
+		},
 		run: func(c *Context) error {
 			for _, path := range wrote {
 				c.Wrote(path)
+			}
+			if ready != "" {
+				if err := os.WriteFile(ready, nil, 0o600); err != nil {
+					return err
+				}
 			}
 			<-c.Ctx.Done()
 			return c.Ctx.Err()
