@@ -2,15 +2,10 @@ package scenarios
 
 import (
 	"fmt"
-	"strconv"
-	"strings"
 
 	"moldturn/sim/param"
 	"moldturn/sim/param/guess"
 )
-
-// listed is the largest number of names that a complaint lists as allowed.
-const listed = 14
 
 // binder walks nodes and branches together and collects every complaint.
 type binder struct {
@@ -23,7 +18,8 @@ type binder struct {
 
 // Bind checks a document against the tree and gives the value of its root, or
 // every complaint there is. Changes inside the document ("alternatives") are
-// tried one by one when the document itself is right.
+// tried one by one when the document itself is right; their row should limit
+// their number.
 func (t *Tree) Bind(doc *Document) (*Value, Complaints) {
 	b := &binder{tree: t}
 	root := b.root(doc)
@@ -101,30 +97,6 @@ func (b *binder) leftOut(br *branch, v *Value) {
 	}
 }
 
-// fits checks the shape of a node against the kind of its branch.
-func (b *binder) fits(br *branch, n *node, v *Value) bool {
-	want, words := scalar, br.row.Kind.String()
-	switch br.row.Kind {
-	case param.Group, param.Map, param.Changes:
-		want, words = mapping, "named inputs, each on its own line with a colon"
-	case param.List:
-		want, words = list, "a list, each item on its own line after a dash"
-	}
-	switch {
-	case n.shape == want, n.shape == empty && want != scalar:
-		return true
-	case n.shape == empty && br.row.Default != "":
-		b.complain(v, n.at, v.path+" has no value", "", "remove the line to have the default "+br.row.Default)
-	case n.shape == empty:
-		b.complain(v, n.at, v.path+" has no value", words, "")
-	default:
-		v.text = n.text
-		found := [...]string{scalar: "the single value " + strconv.Quote(n.text), mapping: "named inputs", list: "a list"}[n.shape]
-		b.complain(v, n.at, fmt.Sprintf("%s cannot be %s", pathOr(v, "a scenario"), found), words, "")
-	}
-	return false
-}
-
 // group binds the named inputs of a group, in the order of the rows.
 func (b *binder) group(br *branch, n *node, v *Value) {
 	for _, k := range n.keys {
@@ -144,11 +116,12 @@ func (b *binder) group(br *branch, n *node, v *Value) {
 
 // items binds the items of a Map or List, in the order of the file.
 func (b *binder) items(br *branch, n *node, v *Value) {
+	folded := make(map[string]key)
 	for i, item := range n.items {
 		child := &Value{path: fmt.Sprintf("%s[%d]", v.path, i+1), at: item.at}
 		if n.shape == mapping {
 			child.path, child.at = joinPath(v.path, n.keys[i].name), place(n.keys[i].at, item)
-			b.distinct(n.keys[:i], n.keys[i], child)
+			b.distinct(folded, n.keys[i], child)
 			v.names = append(v.names, n.keys[i].name)
 		}
 		b.bind(br.item, item, child)
@@ -162,13 +135,13 @@ func (b *binder) items(br *branch, n *node, v *Value) {
 
 // distinct complains about a name that an earlier one differs from only by case
 // or spaces: such names cannot be told apart in changes.
-func (b *binder) distinct(earlier []key, k key, v *Value) {
-	for _, e := range earlier {
-		if guess.Fold(e.name) == guess.Fold(k.name) {
-			b.complain(v, k.at, fmt.Sprintf("the name %q is too close to %q in line %d", k.name, e.name, e.at.line), "",
-				"names must differ by more than case, spaces and dashes")
-		}
+func (b *binder) distinct(earlier map[string]key, k key, v *Value) {
+	fold := guess.Fold(k.name)
+	if e, again := earlier[fold]; again {
+		b.complain(v, k.at, fmt.Sprintf("the name %q is too close to %q in line %d", k.name, e.name, e.at.line), "",
+			"names must differ by more than case, spaces and dashes")
 	}
+	earlier[fold] = k
 }
 
 // unknownKey complains about a name that a group does not have.
@@ -178,49 +151,4 @@ func (b *binder) unknownKey(br *branch, k key, v *Value) {
 		where = " in " + v.path
 	}
 	b.complain(v, k.at, fmt.Sprintf("unknown input %q%s", k.name, where), short(br.words()), didYouMean(k.name, br.words()))
-}
-
-// place is where a value is pointed at: a single value itself, for everything
-// that holds others its name.
-func place(name position, n *node) position {
-	if n.shape == scalar {
-		return n.at
-	}
-	return name
-}
-
-// defaultNode is the default of a row as a node; single values are not YAML.
-func (b *branch) defaultNode(at position) *node {
-	if k := b.row.Kind; k != param.List && k != param.Map && k != param.Changes {
-		return &node{shape: scalar, text: b.row.Default, at: at}
-	}
-	n, complaints := parseYAML(newSource("default", b.row.Default), b.row.Default)
-	if n == nil || len(complaints) > 0 {
-		return &node{shape: scalar, text: b.row.Default, at: at}
-	}
-	return n.movedTo(at)
-}
-
-// short lists names if they are few.
-func short(names []string) string {
-	if len(names) > listed {
-		return ""
-	}
-	return strings.Join(names, ", ")
-}
-
-// didYouMean is the hint that guesses, or "".
-func didYouMean(word string, names []string) string {
-	if near := guess.Near(word, names); near != "" {
-		return fmt.Sprintf("did you mean %q?", near)
-	}
-	return ""
-}
-
-// pathOr is the path of v, or other words for the root.
-func pathOr(v *Value, other string) string {
-	if v.path == "" {
-		return other
-	}
-	return v.path
 }

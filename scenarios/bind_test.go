@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 	"time"
 )
@@ -131,6 +132,32 @@ func compare(t *testing.T, complaints Complaints, want []string) {
 		}
 		if g != w {
 			t.Errorf("complaint %d\n got %s\nwant %s", i+1, g, w)
+		}
+	}
+}
+
+// A file near the size limit is bound in seconds, in block and in flow style,
+// with and without faults; a fault per line gives a complaint per line.
+func TestLargeFiles(t *testing.T) {
+	tree := sampleTree(t)
+	for name, style := range map[string]struct{ open, item, end string }{
+		"block": {"crafts:\n", "  c%d:\n    people: x\n", ""},
+		"flow":  {"crafts: {", "c%d: {people: x}, ", "}\n"},
+	} {
+		var text strings.Builder
+		text.WriteString(style.open)
+		for i := range 60_000 {
+			fmt.Fprintf(&text, style.item, i)
+		}
+		text.WriteString(style.end)
+		doc, complaints := Read("f.yaml", []byte(text.String()))
+		if complaints != nil {
+			t.Fatal(complaints)
+		}
+		begin := time.Now()
+		_, complaints = tree.Bind(doc)
+		if took := time.Since(begin); len(complaints) != 60_004 || took > 20*time.Second {
+			t.Errorf("%s: %d complaints in %v", name, len(complaints), took)
 		}
 	}
 }

@@ -24,11 +24,18 @@ type Complaint struct {
 // means that there is none. As an error it is the text of all of them.
 type Complaints []Complaint
 
-// Error is the text of every complaint.
+// shown is the largest number of complaints that a text shows.
+const shown = 100
+
+// Error is the text of the complaints; of more than a hundred, the first ones
+// and how many are left.
 func (c Complaints) Error() string {
 	var b strings.Builder
-	for _, one := range c {
+	for _, one := range c[:min(len(c), shown)] {
 		b.WriteString(one.String())
+	}
+	if len(c) > shown {
+		fmt.Fprintf(&b, "and %d more\n", len(c)-shown)
 	}
 	return strings.TrimSuffix(b.String(), "\n")
 }
