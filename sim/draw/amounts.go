@@ -23,8 +23,8 @@ func readAmounts(words []string, number func(string) (float64, error)) ([]float6
 // them are bare numbers: "8", "10", "16 h" become "8 h", "10 h", "16 h".
 func shareUnit(words []string) []string {
 	last := words[len(words)-1]
-	unit := strings.TrimLeft(last, "0123456789.")
-	if unit == "" || unit == last || isBare(last) {
+	unit := last[bareLength(last):]
+	if unit == "" || unit == last {
 		return words
 	}
 	shared := make([]string, len(words))
@@ -36,6 +36,16 @@ func shareUnit(words []string) []string {
 	}
 	shared[len(words)-1] = last
 	return shared
+}
+
+// bareLength is the length of the number that s begins with; "1e3 h" has 3.
+func bareLength(s string) int {
+	for n := len(s); n > 0; n-- {
+		if isBare(s[:n]) {
+			return n
+		}
+	}
+	return 0
 }
 
 // isBare reports whether s is a number without a unit.

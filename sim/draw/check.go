@@ -1,7 +1,5 @@
 package draw
 
-import "math"
-
 // Ranges of parameters. They keep every moment finite and every law within
 // reach of its tables; no length of work comes near them.
 const (
@@ -64,6 +62,3 @@ func rising(law string, names []string, values ...float64) error {
 	}
 	return nil
 }
-
-// unlimited is the upper bound of a law without one.
-var unlimited = math.Inf(1)

@@ -16,7 +16,7 @@ func Exponential(mean float64) (Dist, error) {
 		sampler:  Sampler{kind: exponential, a: mean},
 		mean:     mean,
 		variance: mean * mean,
-		high:     unlimited,
+		high:     math.Inf(1),
 		text:     call("exponential", mean),
 	}, nil
 }

@@ -42,10 +42,10 @@ func Erlang(stages int, mean float64) (Dist, error) {
 func newGamma(mean, cv, k float64) *law {
 	logGamma, _ := math.Lgamma(k)
 	return &law{
-		sampler:  Sampler{kind: tabled, b: mean, c: unlimited, table: newTable(&gammaShape{k, logGamma})},
+		sampler:  Sampler{kind: tabled, b: mean, c: math.Inf(1), table: newTable(&gammaShape{k, logGamma})},
 		mean:     mean,
 		variance: mean * mean / k,
-		high:     unlimited,
+		high:     math.Inf(1),
 		text:     call("gamma", mean, cv),
 	}
 }

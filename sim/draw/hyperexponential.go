@@ -19,10 +19,10 @@ func Hyperexponential(mean, scv float64) (Dist, error) {
 		return Exponential(mean)
 	}
 	return &law{
-		sampler:  Sampler{kind: tabled, b: mean, c: unlimited, table: newTable(newMixShape(scv))},
+		sampler:  Sampler{kind: tabled, b: mean, c: math.Inf(1), table: newTable(newMixShape(scv))},
 		mean:     mean,
 		variance: scv * mean * mean,
-		high:     unlimited,
+		high:     math.Inf(1),
 		text:     call("hyperexponential", mean, scv),
 	}, nil
 }

@@ -18,7 +18,7 @@ func Lognormal(mean, cv float64) (Dist, error) {
 		sampler:  Sampler{kind: lognormal, a: mean * math.Exp(-sigma2/2), b: math.Sqrt(sigma2)},
 		mean:     mean,
 		variance: mean * mean * cv * cv,
-		high:     unlimited,
+		high:     math.Inf(1),
 		text:     call("lognormal", mean, cv),
 	}, nil
 }

@@ -23,7 +23,7 @@ func Normal(mean, sd float64) (Dist, error) {
 		sampler:  Sampler{kind: other, other: &cutNormal{mean, sd, normalCDF(alpha), kept}},
 		mean:     mean + sd*hazard,
 		variance: sd * sd * (1 + alpha*hazard - hazard*hazard),
-		high:     unlimited,
+		high:     math.Inf(1),
 		text:     call("normal", mean, sd),
 	}
 	l.warning = meanMoved(l.text, mean, l.mean)

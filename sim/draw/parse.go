@@ -35,7 +35,7 @@ func Parse(text string, number func(s string) (float64, error)) (Dist, error) {
 		}
 		return named(text)(PERT(values[0], values[1], values[2]))
 	}
-	return nil, fmt.Errorf("%q has %d values; allowed: one value, or low - typical - high; two limits are written uniform(low, high)",
+	return nil, fmt.Errorf("%q: number of values is %d; allowed: 1, or 3 as low - typical - high; limits alone are written uniform(low, high)",
 		text, len(parts))
 }
 
@@ -102,7 +102,7 @@ func parseCall(text, name, args string, number func(string) (float64, error)) (D
 		}
 	}
 	if f.params[len(f.params)-1] != more && len(words) != len(f.params) {
-		return nil, fmt.Errorf("%q has %d values; allowed: %s", text, len(words), f.usage())
+		return nil, fmt.Errorf("%q: number of values is %d; allowed: %s", text, len(words), f.usage())
 	}
 	values, err := readArguments(f, words, number)
 	if err != nil {

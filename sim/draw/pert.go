@@ -13,9 +13,10 @@ import (
 //
 // Source: Malcolm, Roseboom, Clark, Fazar, "Application of a Technique for
 // Research and Development Program Evaluation", Operations Research 7, 1959, for
-// the mean; the beta law with α + β = 6 that has it is the usual reading.
+// the mean; the beta law with α + β = 6 that has it is the usual reading (title
+// and place from memory).
 func PERT(low, typical, high float64) (Dist, error) {
-	if err := rising("pert", threePoints[:], low, typical, high); err != nil {
+	if err := rising("pert", []string{"low", "typical", "high"}, low, typical, high); err != nil {
 		return nil, err
 	}
 	if low == high {

@@ -5,7 +5,7 @@ package draw
 // gives. The zero Sampler always draws 0.
 type Sampler struct {
 	kind    kind
-	a, b, c float64  // parameters, see the quantile function of each kind
+	a, b, c float64  // parameters, see kind
 	table   *table   // of tabled
 	other   quantile // of scaled and other
 }
@@ -14,15 +14,15 @@ type Sampler struct {
 type kind uint8
 
 const (
-	constant kind = iota
-	exponential
-	lognormal
-	tabled
-	uniform
-	triangular
-	weibull
-	scaled
-	other
+	constant    kind = iota // a: the value
+	exponential             // a: mean
+	lognormal               // a: median, b: σ of the logarithm
+	tabled                  // a: lowest value, b: scale, c: highest value
+	uniform                 // a: lowest value, b: width, c: highest value
+	triangular              // a, b, c: low, typical, high
+	weibull                 // a: scale, b: 1/shape
+	scaled                  // a: factor, other: the law
+	other                   // other: the law
 )
 
 // quantile is what Sampler needs of a law it has no kind for.
@@ -39,7 +39,8 @@ func Compile(d Dist) Sampler {
 	return Sampler{kind: other, other: d}
 }
 
-// Quantile is the value at u, strictly between 0 and 1; see Dist.
+// Quantile is the value at u, strictly between 0 and 1; see Dist. The bounds of
+// tabled and uniform are held against rounding of the last digit.
 func (s *Sampler) Quantile(u float64) float64 {
 	switch s.kind {
 	case constant:

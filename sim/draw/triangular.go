@@ -2,14 +2,11 @@ package draw
 
 import "math"
 
-// threePoints names the parameters of the laws made from three guesses.
-var threePoints = [...]string{"low", "typical", "high"}
-
 // Triangular is the law whose density rises in a straight line from low to the
 // most likely value, typical, and falls in a straight line to high. All three
 // equal give a Constant. Needs 0 ≤ low ≤ typical ≤ high ≤ 1e12.
 func Triangular(low, typical, high float64) (Dist, error) {
-	if err := rising("triangular", threePoints[:], low, typical, high); err != nil {
+	if err := rising("triangular", []string{"low", "typical", "high"}, low, typical, high); err != nil {
 		return nil, err
 	}
 	if low == high {

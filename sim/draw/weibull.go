@@ -38,7 +38,7 @@ func newWeibull(inverseShape, scale, mean, cv float64) *law {
 		sampler:  Sampler{kind: weibull, a: scale, b: inverseShape},
 		mean:     mean,
 		variance: mean * mean * cv * cv,
-		high:     unlimited,
+		high:     math.Inf(1),
 		text:     call("weibull", mean, cv),
 	}
 }
