@@ -82,7 +82,8 @@ var fewImports = map[string][]string{
 // plant: the world outside and the look of a result.
 var notInSim = []string{"os", "log", "flag", "html", "net"}
 
-// mayUseFiles are the folders whose packages may import os.
+// mayUseFiles are the folders whose packages may import os. Equipment of tests
+// may too, which is a package that imports testing and that nothing else does.
 var mayUseFiles = []string{"cmd", "scenarios", "reports/files"}
 
 // breaches says which rules a package breaks.
@@ -108,12 +109,28 @@ func breaches(p listed) []string {
 	for _, path := range p.Imports {
 		if under(p.name(), "sim") && inAny(path, notInSim) {
 			say("imports %s, which nothing under sim may", path)
-		} else if under(path, "os") && !inAny(p.name(), mayUseFiles) {
+		} else if under(path, "os") && !inAny(p.name(), mayUseFiles) && !p.equipment() {
 			say("imports %s, which only %q may", path, mayUseFiles)
 		}
 	}
 	if p.name() != "sim/clock" && slices.Contains(slices.Concat(p.Imports, p.TestImports, p.XTestImports), kernelModule) {
 		say("imports the event kernel, which only sim/clock may")
+	}
+	return found
+}
+
+// equipment tells whether the package is for tests only.
+func (p listed) equipment() bool { return slices.Contains(p.Imports, "testing") }
+
+// shippedEquipment lists the packages that ship and import equipment of tests.
+func shippedEquipment(packages []listed) []string {
+	var found []string
+	for _, tool := range packages {
+		for _, p := range packages {
+			if tool.equipment() && !p.equipment() && slices.Contains(p.Imports, tool.ImportPath) {
+				found = append(found, p.name()+" imports "+tool.name()+", which is for tests only")
+			}
+		}
 	}
 	return found
 }
@@ -124,7 +141,11 @@ func inAny(name string, folders []string) bool {
 
 func TestLayers(t *testing.T) {
 	seen := map[string]bool{}
-	for _, p := range listPackages(t) {
+	packages := listPackages(t)
+	for _, found := range shippedEquipment(packages) {
+		t.Error(found)
+	}
+	for _, p := range packages {
 		seen[p.name()] = true
 		for _, breach := range breaches(p) {
 			t.Error(breach)
@@ -206,6 +227,19 @@ func TestBreachesAreFound(t *testing.T) {
 		if got := breaches(listed{ImportPath: "moldturn/" + fine[0], Imports: []string{fine[1]}}); len(got) > 0 {
 			t.Errorf("%s imports %s: got %q, want nothing", fine[0], fine[1], got)
 		}
+	}
+}
+
+func TestShippedEquipmentIsFound(t *testing.T) {
+	tool := listed{ImportPath: "moldturn/reports/browser", Imports: []string{"os", "testing"}}
+	shipped := listed{ImportPath: "moldturn/reports", Imports: []string{tool.ImportPath}}
+	tested := listed{ImportPath: "moldturn/reports/page", XTestImports: []string{tool.ImportPath}}
+	got := shippedEquipment([]listed{tool, shipped, tested})
+	if want := []string{"reports imports reports/browser, which is for tests only"}; !slices.Equal(got, want) {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	if got := breaches(tool); len(got) > 0 {
+		t.Errorf("equipment breaks %q", got)
 	}
 }
 
