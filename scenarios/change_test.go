@@ -21,6 +21,7 @@ func TestSet(t *testing.T) {
 		{`models."Rush 23".length=24 ft`, "", ""},
 		{"models.rush-23.parts.Hull.area=40 m2", "", ""},
 		{"models.Rush 23.price=", "", ""},
+		{"models.Rush 23.parts.hull.color=primer", "", ""},
 		{"crafts.pull={people: 4}", "", ""},
 	} {
 		ch, complaints := ParseChange("--set", c.set)
@@ -31,7 +32,7 @@ func TestSet(t *testing.T) {
 			continue
 		} else if len(all) > 0 {
 			// navy is gone and the hull refers to it
-			compare(t, all, []string{`plant.yaml:21:16: unknown color "navy"|white, red|`})
+			compare(t, all, []string{`plant.yaml:21:16: unknown color "navy"|primer, white, red|`})
 			continue
 		}
 		if v.Hash() == before {

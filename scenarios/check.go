@@ -36,8 +36,8 @@ func (b *branch) faults(t *Tree) []string {
 	if low, high := r.Limits(); !(low <= high) {
 		list = append(list, "its low bound is not under its high bound")
 	}
-	if (r.Kind == param.Choice) != (len(r.Choices) > 0) {
-		list = append(list, "choices go with the kind Choice, and only with it")
+	if r.Kind != param.Ref && (r.Kind == param.Choice) != (len(r.Choices) > 0) {
+		list = append(list, "choices go with the kind Choice, and only with it and Ref")
 	}
 	switch {
 	case (r.Kind == param.Ref) != (r.RefTo != ""):

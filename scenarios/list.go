@@ -47,7 +47,7 @@ func (b *branch) input() Input {
 	case r.Kind == param.Choice:
 		in.Range = strings.Join(r.Choices, ", ")
 	case r.Kind == param.Ref:
-		in.Range = "a name from " + r.RefTo
+		in.Range = strings.Join(append(slices.Clone(r.Choices), "a name from "+r.RefTo), ", ")
 	default:
 		in.Range = b.rangeOf()
 	}

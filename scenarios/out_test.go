@@ -53,6 +53,9 @@ func TestWrittenOutIsReadAgain(t *testing.T) {
 		if _, _, again := sample(t, text); again.Hash() != root.Hash() {
 			t.Errorf("says something else:\n%s", text)
 		}
+		if !strings.HasPrefix(text, "version: 1\nname: Small plant\nstart: 2027-01-04\n") {
+			t.Errorf("quotes where none are needed:\n%s", text)
+		}
 		if !strings.Contains(text, "limit: "+map[unit.System]string{unit.US: "60 F", unit.Metric: "15.555555555555555 C"}[sys]+" # default, A") {
 			t.Errorf("no marked default in\n%s", text)
 		}

@@ -11,7 +11,7 @@ import (
 func (b *binder) resolve(root, v *Value) {
 	words, _ := splitRowPath(v.branch.row.RefTo)
 	target := b.tree.lookup(v.branch.row.RefTo)
-	names := referred(root, words, v.walked())
+	names := append(slices.Clone(v.branch.row.Choices), referred(root, words, v.walked())...)
 	if slices.Contains(names, v.text) || len(names) == 0 && len(b.complaints) > 0 {
 		return
 	}

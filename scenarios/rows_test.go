@@ -31,7 +31,7 @@ func sampleRows() []param.Row {
 		{Path: "models.*.rate", Kind: param.Rate, Default: "2/week"},
 		{Path: "models.*.parts", Kind: param.Map},
 		{Path: "models.*.parts.*.area", Kind: param.Area},
-		{Path: "models.*.parts.*.color", Kind: param.Ref, RefTo: "colors[]", Optional: true},
+		{Path: "models.*.parts.*.color", Kind: param.Ref, RefTo: "colors[]", Choices: []string{"primer"}, Optional: true},
 		{Path: "models.*.parts.*.mate", Kind: param.Ref, RefTo: "models.*.parts", Optional: true},
 		{Path: "models.*.parts.*.steps", Kind: param.List},
 		{Path: "models.*.parts.*.steps[].craft", Kind: param.Ref, RefTo: "crafts"},

@@ -29,7 +29,7 @@ func (v *Value) yaml(sys unit.System) *yaml.Node {
 	case k == param.Changes:
 		return v.node.yaml()
 	}
-	n := yamlText(v.Format(sys))
+	n := yamlValue(v.branch.row.Kind, v.Format(sys))
 	if v.standard {
 		n.LineComment = "default, " + string(v.branch.row.Mark)
 	}
@@ -72,14 +72,16 @@ func (n *node) yaml() *yaml.Node {
 	return out
 }
 
-// yamlText is a text, quoted where YAML would read something else. Numbers are
-// left without quotes.
+// yamlText is a text, quoted where YAML would read something else.
 func yamlText(s string) *yaml.Node {
-	n := &yaml.Node{Kind: yaml.ScalarNode, Value: s}
-	if tag := n.ShortTag(); tag == "!!null" || tag == "!!merge" || s == "" {
-		n.Tag, n.Style = "!!str", yaml.DoubleQuotedStyle
-	} else {
-		n.Tag = tag
+	return &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: s}
+}
+
+// yamlValue is a text that Format wrote, without quotes around numbers, dates
+// and words of our own.
+func yamlValue(k param.Kind, s string) *yaml.Node {
+	if isNumber(k) || k == param.Choice || k == param.NumberDist {
+		return &yaml.Node{Kind: yaml.ScalarNode, Value: s}
 	}
-	return n
+	return yamlText(s)
 }

@@ -43,7 +43,9 @@ type Row struct {
 	// an optional group demands is demanded only when the group is given.
 	Optional bool
 
-	Choices []string // for Choice
+	// Choices are the words of a Choice; for a Ref, names that are known
+	// without the scenario, beside those RefTo leads to.
+	Choices []string
 
 	// RefTo, for Ref, is the path of the names that are meant: a Map ("crafts")
 	// or a text in list items ("colors[]", "shifts[].name"). As long as its
