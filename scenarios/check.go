@@ -1,7 +1,6 @@
 package scenarios
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -9,9 +8,6 @@ import (
 
 	"moldturn/sim/param"
 )
-
-// joinFaults makes one error of many, or nil.
-func joinFaults(faults []error) error { return errors.Join(faults...) }
 
 // check finds what is wrong with the rows themselves: a program's fault, met by
 // the first test that makes the tree and never by a user.

@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -37,7 +38,7 @@ func NewTree(rows []param.Row) (*Tree, error) {
 			faults = append(faults, fmt.Errorf("input %s: %w", row.Path, err))
 		}
 	}
-	return t, joinFaults(append(faults, t.check()...))
+	return t, errors.Join(append(faults, t.check()...)...)
 }
 
 // add puts one row into the tree.
@@ -51,7 +52,7 @@ func (t *Tree) add(row param.Row) error {
 		b = b.grow(w)
 	}
 	if b.declared {
-		return fmt.Errorf("there are two rows for it")
+		return errors.New("there are two rows for it")
 	}
 	b.row, b.declared = row, true
 	return nil

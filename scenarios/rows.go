@@ -1,0 +1,21 @@
+package scenarios
+
+import (
+	"moldturn/sim"
+	"moldturn/sim/cure"
+	"moldturn/sim/finish"
+	"moldturn/sim/param"
+	"moldturn/sim/policy"
+)
+
+// Rows lists every input of a plant, from the packages that use them.
+func Rows() []param.Row {
+	var rows []param.Row
+	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), cure.Inputs(), finish.Inputs()} {
+		rows = append(rows, part...)
+	}
+	return rows
+}
+
+// Inputs is the tree of all inputs of a plant.
+func Inputs() (*Tree, error) { return NewTree(Rows()) }
