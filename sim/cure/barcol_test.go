@@ -25,3 +25,19 @@ func TestBarcol(t *testing.T) {
 		}
 	})
 }
+
+// Dropping the highest and the lowest of ten leaves eight; worked by hand.
+func TestAverageReading(t *testing.T) {
+	mean, enough := AverageReading([]float64{35, 60, 34, 36, 33, 37, 0, 35, 36, 34})
+	near(t, "mean of ten", mean, 280.0/8, 1e-12)
+	if !enough {
+		t.Error("ten readings are not enough")
+	}
+	mean, enough = AverageReading([]float64{30, 40})
+	near(t, "mean of two", mean, 35, 1e-12)
+	if enough {
+		t.Error("two readings are enough")
+	}
+	mean, _ = AverageReading(nil)
+	near(t, "mean of none", mean, 0, 0)
+}

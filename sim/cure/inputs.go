@@ -63,7 +63,7 @@ func Inputs() []param.Row {
 		in.row.Default = strconv.FormatFloat(*in.field(&d)/in.scale, 'g', -1, 64) + suffix(in.row.Kind)
 		rows = append(rows, in.row)
 	}
-	return rows
+	return append(rows, barcolInputs()...)
 }
 
 // suffix is the unit a default is written with.
@@ -76,7 +76,8 @@ func suffix(k param.Kind) string {
 
 // Set gives the input of that path a value in the unit of its row (hours for a
 // length of time, else as the row's Doc says). It reports false, and changes
-// nothing, when no row of Inputs has the path.
+// nothing, when no row of Inputs has the path or when
+// it belongs to the list cure.barcol (see Barcol).
 func (p *Params) Set(path string, value float64) bool {
 	for _, in := range inputs() {
 		if in.row.Path == path {

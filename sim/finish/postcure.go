@@ -43,7 +43,7 @@ func (c *PostCure) shown(since clock.Time) float64 {
 var postcureInputs = []input{
 	{param.Row{Path: "finish.postcure.per_green", Kind: param.Number, Low: 0, High: 1000, Default: "44",
 		Doc:  "points of luster lost per degree of cure (0 … 1) missing at the pull, light color; 44 for a thick-shot factor of 2, 116 for 1",
-		Mark: param.Assumption, Source: "12 h at 21 °C instead of 24 h costs a dark part 2 points"},
+		Mark: param.Assumption, Source: "chosen so that a pull after 12 h at 21 °C instead of 24 h costs a light part 2 points in the end"},
 		func(p *Params) *float64 { return &p.PostCure.PerGreen }},
 	{param.Row{Path: "finish.postcure.at_once", Kind: param.Share, Default: "40 %",
 		Doc:  "share of that loss that shows at the first inspection",
