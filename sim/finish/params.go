@@ -113,7 +113,7 @@ func fixed() []input {
 // Inputs lists what a scenario may say about finish. It is a fresh list at
 // every call.
 func Inputs() []param.Row {
-	rows := tables()
+	rows := append(tables(), scaleInputs()...)
 	for _, in := range fixed() {
 		rows = append(rows, in.row)
 	}
@@ -122,7 +122,7 @@ func Inputs() []param.Row {
 
 // Set gives the input of that path a value in the base unit of its row's kind.
 // It reports false, and changes nothing, when the path is not one of Inputs or
-// belongs to a table of names.
+// belongs to a table or a list.
 func (p *Params) Set(path string, value float64) bool {
 	for _, in := range fixed() {
 		if in.row.Path == path {

@@ -38,7 +38,7 @@ func TestInputs(t *testing.T) {
 			t.Errorf("%s: twice, or without doc, mark or source", r.Path)
 		}
 		seen[r.Path] = true
-		if strings.Contains(r.Path, "*") || r.Kind.Container() {
+		if strings.ContainsAny(r.Path, "*[") || r.Kind.Container() {
 			if p.Set(r.Path, 1) {
 				t.Errorf("%s: a table was set as a number", r.Path)
 			}
