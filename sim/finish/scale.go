@@ -6,14 +6,14 @@ import (
 	"moldturn/sim/param"
 )
 
-// Step ties a reading of gloss at 60°, in gloss units, to points of luster.
-type Step struct {
+// Mark ties a reading of gloss at 60°, in gloss units, to points of luster.
+type Mark struct {
 	Gloss, Points float64
 }
 
-// Scale translates 60° gloss into luster by straight lines between steps, both
-// rising; outside the steps the nearest step holds. It needs one step.
-type Scale []Step
+// Scale translates 60° gloss into luster by straight lines between marks, both
+// rising; outside the marks the nearest mark holds. It needs one mark.
+type Scale []Mark
 
 // DefaultScale is an assumption around common practice, no source: off a fresh
 // mold 85 – 90 – 94 units, acceptable from 80 – 85, visibly dull below 75 – 80,
@@ -24,22 +24,22 @@ func DefaultScale() Scale {
 
 // Points is the luster of a part that reads that many gloss units.
 func (s Scale) Points(gloss float64) float64 {
-	return line(s, gloss, func(x Step) (float64, float64) { return x.Gloss, x.Points })
+	return line(s, gloss, func(x Mark) (float64, float64) { return x.Gloss, x.Points })
 }
 
 // Gloss is the reading in gloss units of a part with that luster.
 func (s Scale) Gloss(points float64) float64 {
-	return line(s, points, func(x Step) (float64, float64) { return x.Points, x.Gloss })
+	return line(s, points, func(x Mark) (float64, float64) { return x.Points, x.Gloss })
 }
 
-// line reads y at x from straight lines between the steps.
-func line(s Scale, x float64, axes func(Step) (x, y float64)) float64 {
+// line reads y at x from straight lines between the marks.
+func line(s Scale, x float64, axes func(Mark) (x, y float64)) float64 {
 	x0, y0 := axes(s[0])
 	if x <= x0 {
 		return y0
 	}
-	for _, step := range s[1:] {
-		x1, y1 := axes(step)
+	for _, mark := range s[1:] {
+		x1, y1 := axes(mark)
 		if x <= x1 {
 			return y0 + (x-x0)*(y1-y0)/(x1-x0)
 		}
