@@ -24,7 +24,7 @@ func inputs() []input {
 		{param.Row{Path: "cure.activation_energy", Kind: param.Number, Low: 20, High: 100,
 			Doc: "how strongly cure speeds up with temperature, in kJ/mol; 50 doubles the speed every 10 °C", Mark: param.Published, Source: redox},
 			1000, func(p *Params) *float64 { return &p.ActivationEnergy }},
-		{param.Row{Path: "cure.starting_rate", Kind: param.Number, Low: 0.001, High: 10,
+		{param.Row{Path: "cure.starting_rate", Kind: param.Number, Low: 0.01, High: 10,
 			Doc: "rate of cure from nothing at 25 °C, per hour", Mark: param.Assumption, Source: shop},
 			1, func(p *Params) *float64 { return &p.K1 }},
 		{param.Row{Path: "cure.growing_rate", Kind: param.Number, Low: 0.01, High: 100,
