@@ -119,3 +119,11 @@ func (ch Change) complaint(message string, names []string, word string) Complain
 	c.Path, c.Found, c.Allowed, c.Hint = ch.Path, word, short(names), didYouMean(word, names)
 	return c
 }
+
+// String is the change as a person would write it, "strip.every = 3".
+func (ch Change) String() string {
+	if ch.value == nil || ch.value.shape == empty {
+		return ch.Path + " left out"
+	}
+	return ch.Path + " = " + ch.value.flow()
+}

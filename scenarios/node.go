@@ -1,6 +1,9 @@
 package scenarios
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // shape is what a node looks like in the file.
 type shape uint8
@@ -96,4 +99,25 @@ func (n *node) movedTo(at position) *node {
 		c.items[i] = item.movedTo(at)
 	}
 	return &c
+}
+
+// flow writes a node in one line, for people.
+func (n *node) flow() string {
+	switch n.shape {
+	case scalar:
+		return n.text
+	case list, mapping:
+		out := make([]string, len(n.items))
+		for i, item := range n.items {
+			out[i] = item.flow()
+			if n.shape == mapping {
+				out[i] = n.keys[i].name + ": " + out[i]
+			}
+		}
+		if n.shape == list {
+			return "[" + strings.Join(out, ", ") + "]"
+		}
+		return "{" + strings.Join(out, ", ") + "}"
+	}
+	return "nothing"
 }

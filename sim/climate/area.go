@@ -33,6 +33,10 @@ type Area struct {
 // frame, an assumption within 0.5 … 3 h.
 const DefaultLagHours = 1.0
 
+// DefaultGainK is how much warmer than outdoors a plant is left alone, in K, an
+// assumption.
+const DefaultGainK = 2.0
+
 // OpenArea is an area as warm and moist as outdoors, without heating or cooling.
 func OpenArea(name string) Area {
 	open := SetPoints{Unheated(), Uncooled()}

@@ -17,8 +17,8 @@ func (p *Path) HotDay(area, day int) float64 {
 
 // PeakMean7 is the mean in °F of the daily peaks of the seven days before a
 // day: what is known on its morning, and what a season of frequent strips is
-// switched by. Fewer than seven days into the run it is the mean of the days
-// that have passed, and on day 0 that day's own peak.
+// switched by. In the first week of the run, whose past is not known, it is the
+// mean of that week.
 func (p *Path) PeakMean7(area, day int) float64 {
 	return float64(p.area(area).meanPeaksPast[p.day(day)])
 }
@@ -52,21 +52,18 @@ func dailyPeaks(hourly []float32) []float32 {
 	return peaks
 }
 
-// meansBefore is, for each i, the mean of the n values before x[i], of fewer
-// near the start, and x[0] itself for the first. Each mean is summed afresh, so
-// no rounding is carried along.
+// meansBefore is, for each i, the mean of the n values before x[i], and that of
+// the first n values where there are fewer. Each mean is summed afresh, so no
+// rounding is carried along.
 func meansBefore(x []float32, n int) []float32 {
 	means := make([]float32, len(x))
+	n = min(n, len(x))
 	for i := range x {
-		window := x[max(0, i-n):i]
-		if i == 0 {
-			window = x[:1]
-		}
 		sum := 0.0
-		for _, v := range window {
+		for _, v := range x[max(0, i-n):][:n] {
 			sum += float64(v)
 		}
-		means[i] = float32(sum / float64(len(window)))
+		means[i] = float32(sum / float64(n))
 	}
 	return means
 }
