@@ -104,6 +104,9 @@ func (r *Run) try(j int32) {
 		return
 	}
 	if !b.resumed {
+		if s.Verb == SkinBegun && r.washOut(j) && r.backToWash(j) {
+			return
+		}
 		if s.Gate != 0 && r.gateShut(j, s) || s.Opens && r.windowShut(j, s) {
 			return
 		}
@@ -131,7 +134,7 @@ func (r *Run) try(j int32) {
 		r.park(j, int32(s.Craft), record.Cause{Reason: record.NoCrew, Of: s.Craft})
 		return
 	}
-	if !b.resumed && !r.fits(b, s, n+lent) {
+	if !b.resumed && !r.fits(j, s, n+lent) {
 		r.park(j, int32(s.Craft), record.Cause{Reason: record.ShiftEnds, Of: s.Craft})
 		return
 	}
@@ -275,7 +278,8 @@ func (r *Run) endsBefore(j int32, t clock.Time) bool {
 
 // fits says whether a step that people would begin now may begin, given how
 // long it takes on average and what its end rule asks for.
-func (r *Run) fits(b *job, s *Step, people int16) bool {
+func (r *Run) fits(j int32, s *Step, people int16) bool {
+	b := &r.jobs[j]
 	if s.End == Pause {
 		return true
 	}
@@ -287,7 +291,7 @@ func (r *Run) fits(b *job, s *Step, people int16) bool {
 	ends := now + clock.FromHours(r.meanHours(b, s)*r.slowness(s, people))
 	if s.End == Fit {
 		end, ok := hours.ShiftEnd(now)
-		return ok && ends <= end
+		return ok && r.chainEnds(j, ends) <= end
 	}
 	c := &r.plan.Crafts[s.Craft]
 	if c.Late >= clock.Never {
@@ -295,4 +299,39 @@ func (r *Run) fits(b *job, s *Step, people int16) bool {
 	}
 	end, ok := hours.DayEnd(now)
 	return ok && ends <= end+c.Late
+}
+
+// chainEnds is when the spraying that follows a step in the same place should
+// be over, if the step ends at t: a booth is not taken for a band in the
+// afternoon whose base coat would have to wait for the morning.
+func (r *Run) chainEnds(j int32, t clock.Time) clock.Time {
+	b := &r.jobs[j]
+	steps := r.plan.Routes[b.route].Steps
+	s := &steps[b.step]
+	if s.Spray == NoSpray || len(s.Free) > 0 {
+		return t
+	}
+	last := t
+	for i := int(b.step) + 1; i < len(steps); i++ {
+		next := &steps[i]
+		if next.Pace == Labor && (next.End != Fit || next.Craft != s.Craft) || next.Loop {
+			break
+		}
+		if next.When != Always && !r.holds(next.When, j) {
+			continue
+		}
+		switch next.Pace {
+		case Labor:
+			t += clock.FromHours(next.Mean)
+			last = t
+		case ByCure:
+			t = r.air.cure[next.Area].Ready(t, next.Mean)
+		default:
+			t += clock.FromHours(next.Mean)
+		}
+		if len(next.Free) > 0 {
+			break
+		}
+	}
+	return last
 }

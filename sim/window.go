@@ -83,3 +83,21 @@ func (r *Run) skinned() {
 	}
 	r.fullWindow = r.fullWindow[:0]
 }
+
+// backToWash sends a part whose gel coat is too old back to the step that
+// washes it out; false when its route has none.
+func (r *Run) backToWash(j int32) bool {
+	b := &r.jobs[j]
+	for i := int(b.step) - 1; i >= 0; i-- {
+		if r.plan.Routes[b.route].Steps[i].Verb != WashedOut {
+			continue
+		}
+		r.span(b, false)
+		r.unline(j)
+		b.step = int16(i)
+		b.repeat++
+		r.advance(j)
+		return true
+	}
+	return false
+}
