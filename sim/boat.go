@@ -56,8 +56,11 @@ func (r *Run) assemble(i int32) {
 		boat.held = append(boat.held, part.held...)
 		part.held = part.held[:0]
 		if r.plan.Parts[part.part].Visible {
-			part.piece.fin.Since = 0
-			boat.piece.luster = min(boat.piece.luster, finish.Luster(&r.plan.Finish, &part.piece.fin))
+			luster := part.piece.luster
+			if part.piece.fin.Buffs > 0 {
+				luster = finish.Luster(&r.plan.Finish, &part.piece.fin)
+			}
+			boat.piece.luster = min(boat.piece.luster, luster)
 		}
 		boat.piece.conceded = boat.piece.conceded || part.piece.conceded
 		for _, h := range boat.held {

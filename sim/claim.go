@@ -60,6 +60,9 @@ func (b *job) holds(p int16) bool {
 // order of claims. A pool is searched until nothing of it is left.
 func (r *Run) choose() {
 	for {
+		if len(r.dirty) == 1 && r.chooseAlone(r.dirty[0]) {
+			return
+		}
 		best := int32(None)
 		for i := 0; i < len(r.dirty); {
 			q := &r.pools[r.dirty[i]]
@@ -80,6 +83,23 @@ func (r *Run) choose() {
 		r.pools[r.jobs[best].queue].cursor = r.jobs[best].next
 		r.try(best)
 	}
+}
+
+// chooseAlone is choose while one pool alone has changed; false when starting
+// work has changed another.
+func (r *Run) chooseAlone(p int32) bool {
+	q := &r.pools[p]
+	for q.cursor != None && !r.empty(p) {
+		j := q.cursor
+		q.cursor = r.jobs[j].next
+		r.try(j)
+		if len(r.dirty) > 1 {
+			return false
+		}
+	}
+	q.dirty, q.cursor = false, None
+	r.dirty = r.dirty[:0]
+	return true
 }
 
 // empty says that nothing can be had of a pool, so its line need not be read.

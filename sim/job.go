@@ -120,7 +120,7 @@ func (r *Run) endJob(j int32) {
 }
 
 // step gives the step a job is at.
-func (r *Run) step(b *job) *Step { return &r.plan.Routes[b.route].Steps[b.step] }
+func (r *Run) step(b *job) *Step { return &r.steps[b.route][b.step] }
 
 // luck draws the uniform of the present step of a job, or of its repeat.
 func (b *job) luck() float64 { return b.key.U(uint64(b.step)<<16 | uint64(uint16(b.repeat))) }
@@ -174,7 +174,7 @@ func (r *Run) emit(b *job, isWork bool, cause record.Cause, from, to clock.Time)
 	f.Job, f.Order, f.Mold, f.Route, f.Step, f.Part = b.serial, b.number, b.mold, b.route, b.step, b.part
 	f.Working, f.Cause, f.From, f.To = isWork, cause, from, to
 	f.Doing, f.People, f.Craft, f.Place, f.Unit = record.Idle, 0, None, None, None
-	if int(b.step) < len(r.plan.Routes[b.route].Steps) {
+	if int(b.step) < len(r.steps[b.route]) {
 		s := r.step(b)
 		f.Doing = s.Doing
 		if isWork {

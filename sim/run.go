@@ -58,6 +58,8 @@ type Run struct {
 	serial     int32
 	pools      []pool
 	crews      []crewState
+	steps      [][]Step          // by route
+	verbs      *[verbCount]verb  // what ends of steps mean
 	hours      []*shift.Calendar // by craft
 	helpers    [][]int16         // by craft: who helps it
 	fails      []failState
@@ -99,7 +101,7 @@ type facts struct {
 // replication and hands every fact to obs. The same plan, air, seed and
 // replication give the same facts in the same order.
 func Simulate(p *Plan, air *Air, seed uint64, replication int, obs record.Observer) error {
-	r := &Run{plan: p, air: air, obs: obs, clk: clock.New(), root: draw.Root(seed, replication)}
+	r := &Run{plan: p, air: air, obs: obs, clk: clock.New(), root: draw.Root(seed, replication), verbs: &verbs}
 	r.start()
 	if err := r.clk.Run(p.Length, r); err != nil {
 		return fmt.Errorf("%s: %w", p.Name, err)
@@ -111,6 +113,9 @@ func Simulate(p *Plan, air *Air, seed uint64, replication int, obs record.Observ
 // start sets the plant up at instant 0.
 func (r *Run) start() {
 	p := r.plan
+	for i := range p.Routes {
+		r.steps = append(r.steps, p.Routes[i].Steps)
+	}
 	r.pools = make([]pool, len(p.Crafts)+len(p.Places)+1)
 	for i := range r.pools {
 		r.pools[i] = newPool()

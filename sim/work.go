@@ -148,13 +148,21 @@ func (r *Run) putDown(j int32) {
 
 // endStep does what the end of a step means and goes on.
 func (r *Run) endStep(j int32) {
+	if r.leaveStep(j) {
+		r.advance(j)
+	}
+}
+
+// leaveStep does what the end of a step means and moves the job on to the
+// next; false when the job is no more.
+func (r *Run) leaveStep(j int32) bool {
 	b := &r.jobs[j]
 	s := r.step(b)
 	for _, p := range s.Free {
 		r.release(b, p)
 	}
-	if s.Verb != NoVerb && !verbs[s.Verb].do(r, j) {
-		return // the job is no more
+	if s.Verb != NoVerb && !r.verbs[s.Verb].do(r, j) {
+		return false
 	}
 	b = &r.jobs[j]
 	if s.Loop && r.holds(s.Again, j) {
@@ -163,13 +171,13 @@ func (r *Run) endStep(j int32) {
 	} else {
 		b.step++
 	}
-	r.advance(j)
+	return true
 }
 
 // advance takes a job to the next step that applies.
 func (r *Run) advance(j int32) {
 	b := &r.jobs[j]
-	steps := r.plan.Routes[b.route].Steps
+	steps := r.steps[b.route]
 	for int(b.step) < len(steps) {
 		s := &steps[b.step]
 		if s.When != Always && !r.holds(s.When, j) {
@@ -181,6 +189,13 @@ func (r *Run) advance(j int32) {
 			b.cause = record.Cause{Of: None}
 			for _, p := range s.Swap {
 				r.release(b, p)
+			}
+			if s.Longest == 0 && s.Pace != ByPolicy && !s.Loop {
+				if !r.leaveStep(j) {
+					return
+				}
+				b = &r.jobs[j]
+				continue
 			}
 			r.startTimer(j)
 			return
