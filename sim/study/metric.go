@@ -44,6 +44,8 @@ var metrics = []Metric{
 		Doc: "the luster that 9 parts in 10 reach as pulled: the 10th percentile of one run, averaged over runs", Of: capacity(lusterP10)},
 	{Name: "share_at_target", Label: "boats at target", Unit: "share", Digits: 3, Better: 1, Share: true,
 		Doc: "boats whose worst visible part, as shipped, reaches the luster target, over boats shipped", Of: capacity(atTarget)},
+	{Name: "mold_turns_per_week", Label: "mold turns per week", Unit: "turns/week", Digits: 1, Better: 1,
+		Doc: "parts pulled from all molds over weeks of the frame", Of: capacity(moldTurns)},
 	{Name: "turns_per_mold_week", Label: "turns per mold", Unit: "turns/week", Digits: 2, Better: 1,
 		Doc: "parts pulled over molds in rotation and weeks of the frame", Of: capacity(turns)},
 	{Name: "parts_at_target_share", Label: "parts at target", Unit: "share", Digits: 3, Better: 1, Share: true,
@@ -58,6 +60,10 @@ var metrics = []Metric{
 		Doc: "labor hours of rework by buffing over boats shipped", Of: capacity(buffHours)},
 	{Name: "stuck_per_100_pulls", Label: "stuck parts", Unit: "per 100 pulls", Digits: 2, Better: -1,
 		Doc: "parts that stuck in their mold, per 100 pulls", Of: capacity(stuck)},
+	{Name: "orders_per_week", Label: "orders per week", Unit: "boats/week", Digits: 2,
+		Doc: "orders that came in over the number of counted weeks, the same weeks as boats per week; with the dated order book", Of: dated(ordersPerWeek)},
+	{Name: "spare_boats_per_week", Label: "boats the plant could ship beyond orders", Unit: "boats/week", Digits: 2,
+		Doc: "boats per week with orders always waiting, less orders per week; below zero the plant falls behind its orders", Of: spare},
 	{Name: "conceded_share", Label: "shipped under target", Unit: "share", Digits: 3, Better: -1, Share: true,
 		Doc: "boats with a part still read under target after the last round of rework, over boats shipped", Of: capacity(conceded)},
 }
@@ -90,6 +96,21 @@ func ratio(a, b float64) (float64, bool) {
 
 func boatsPerWeek(r *record.Result) (float64, bool) {
 	return ratio(float64(r.Shipped), float64(r.Frame.Open()))
+}
+
+// ordersPerWeek counts the orders of closed weeks too: they must be built in
+// the open ones.
+func ordersPerWeek(r *record.Result) (float64, bool) {
+	return ratio(float64(r.Notes[record.OrderArrived]), float64(r.Frame.Open()))
+}
+
+func spare(o *Outcome) (float64, bool) {
+	if o.Capacity == nil || o.Dated == nil {
+		return 0, false
+	}
+	could, ok := boatsPerWeek(o.Capacity)
+	come, known := ordersPerWeek(o.Dated)
+	return could - come, ok && known
 }
 
 func onTime(r *record.Result) (float64, bool) {
@@ -129,6 +150,14 @@ func partsAtTarget(r *record.Result) (float64, bool) {
 
 func weeks(r *record.Result) float64 {
 	return float64(r.Frame.To-r.Frame.From) / float64(clock.Week)
+}
+
+func moldTurns(r *record.Result) (float64, bool) {
+	pulls := 0
+	for i := range r.Parts {
+		pulls += r.Parts[i].Pulls
+	}
+	return ratio(float64(pulls), weeks(r))
 }
 
 func turns(r *record.Result) (float64, bool) {
