@@ -106,6 +106,9 @@ func (b *builder) frame(from clock.Time, plan *sim.Plan) record.Frame {
 		Crafts: len(plan.Crafts), Pools: len(plan.Crafts) + len(plan.Places),
 		Parts: len(plan.Parts), Models: len(plan.Models), Molds: len(plan.Molds),
 	}
+	for i := range plan.Parts {
+		f.InUse = append(f.InUse, plan.Parts[i].InUse)
+	}
 	monday := plan.Start.Monday()
 	for w := range int(plan.Length/clock.Week) + 2 {
 		first := monday.AddDays(7 * w)

@@ -17,6 +17,7 @@ type Frame struct {
 	Parts    int
 	Models   int
 	Molds    int
+	InUse    []int   // by part type: molds in rotation at most; nil: not known
 	Target   float64 // luster
 }
 

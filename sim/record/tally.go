@@ -27,6 +27,9 @@ func NewTally(f Frame) *Tally {
 	t.r = Result{Frame: f}
 	t.r.Models = make([]Model, f.Models)
 	t.r.Parts = make([]Part, f.Parts)
+	for p := range min(len(f.InUse), f.Parts) {
+		t.r.Parts[p].Molds = f.InUse[p]
+	}
 	t.r.Load = make([][12]Load, f.Pools)
 	t.r.MoldHours = make([][12][States]clock.Time, f.Parts)
 	for m := range t.r.Waits {
