@@ -40,7 +40,7 @@ func TestScripts(t *testing.T) {
 // trialTable has one command with the common flags that prints what it got, and
 // one that waits until it is stopped.
 func trialTable() []*command {
-	return append(commands(), trialCommand(), waitCommand())
+	return append(shellCommands(), trialCommand(), waitCommand())
 }
 
 func trialCommand() *command {

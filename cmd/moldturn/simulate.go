@@ -1,0 +1,73 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"sync/atomic"
+
+	resultfiles "moldturn/reports/files"
+
+	"moldturn/reports"
+	"moldturn/reports/view"
+	"moldturn/scenarios"
+	"moldturn/sim/study"
+)
+
+// simulate runs the plants of a scenario, with progress on stderr, and gives
+// the outcomes with their names. what is told while it runs.
+func simulate(c *Context, o *common, s *scenarios.Scenario, what string) (*view.Study, error) {
+	run := s.Base.Value.At("run")
+	setup := &study.Setup{
+		Alternatives: s.Study(),
+		Replications: o.Replications.Or(run.At("replications").Count()),
+		Seed:         o.Seed.Or(uint64(run.At("seed").Count())),
+		Workers:      o.workers(),
+	}
+	told := newProgress(c, what, o.Quiet)
+	var done atomic.Int64
+	setup.Done = func(n int) { told.Update(int(done.Add(int64(n))), setup.Total()) }
+	runs, err := study.Compare(c.Ctx, setup)
+	told.Close()
+	if err != nil {
+		return nil, err
+	}
+	return studyOf(s, setup, runs), nil
+}
+
+// studyOf joins outcomes with the names their indices stand for.
+func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view.Study {
+	v := &view.Study{
+		Scenario: s.Base.Value.At("name").Text(), Seed: setup.Seed, Replications: setup.Replications,
+		Years: s.Base.Years, Warm: s.Base.Warm,
+	}
+	if note := s.Base.Value.At("note"); note.Given() {
+		v.Note = note.Text()
+	}
+	for i := range runs {
+		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
+	}
+	return v
+}
+
+// save writes the results into a folder; nothing without one.
+func save(c *Context, folder string, s *view.Study) error {
+	if folder == "" {
+		return nil
+	}
+	for _, f := range []struct {
+		name  string
+		write func(io.Writer, *view.Study) error
+	}{{"results.csv", reports.CSV}, {"results.json", reports.JSON}} {
+		if err := c.Ctx.Err(); err != nil {
+			return err
+		}
+		path := filepath.Join(folder, f.name)
+		if err := resultfiles.Write(path, func(w io.Writer) error { return f.write(w, s) }); err != nil {
+			return err
+		}
+		c.Wrote(path)
+	}
+	fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
+	return nil
+}

@@ -1,0 +1,68 @@
+package view
+
+import (
+	"fmt"
+
+	"moldturn/sim"
+	"moldturn/sim/study"
+)
+
+// Waits of fewer hours a week than this limit nothing worth naming.
+const waitWorthNaming = 2.0
+
+// Limits says what holds the base back in January and in July.
+func (s *Study) Limits() []string {
+	a := s.Base()
+	return []string{"January: " + limit(a.Plan, a.Limits(0)), "July: " + limit(a.Plan, a.Limits(6))}
+}
+
+// limit puts the first of ranked limits in words, and the second where work
+// waits for it at least half as long.
+func limit(p *sim.Plan, ranked []study.Limit) string {
+	if len(ranked) == 0 || ranked[0].Wait < waitWorthNaming {
+		return "no craft and no place holds work back."
+	}
+	first := ranked[0]
+	text := fmt.Sprintf("%s; work waits %.0f h a week for %s, busy %.0f %% of the time.",
+		pool(p, first.Pool), first.Wait, them(p, first.Pool), 100*first.Load)
+	if len(ranked) > 1 && ranked[1].Wait >= max(first.Wait/2, waitWorthNaming) {
+		text += fmt.Sprintf(" Next: %s, %.0f h.", pool(p, ranked[1].Pool), ranked[1].Wait)
+	}
+	return text
+}
+
+// pool is the name of a craft or place.
+func pool(p *sim.Plan, i int) string {
+	if i < len(p.Crafts) {
+		return p.Crafts[i].Name
+	}
+	return p.Places[i-len(p.Crafts)].Name
+}
+
+// them is what work waits for when it waits for a craft or place.
+func them(p *sim.Plan, i int) string {
+	if i < len(p.Crafts) {
+		return "its people"
+	}
+	return "a free one"
+}
+
+// Demand says whether orders or the plant limit what is shipped, in the base;
+// empty where only one of the two was simulated.
+func (s *Study) Demand() string {
+	a := s.Base()
+	ships, orders := metric("boats_per_week"), metric("orders_per_week")
+	spare, ok := a.Summary(metric("spare_boats_per_week"))
+	if !ok {
+		return ""
+	}
+	could, come := alone(ships, a.summary(ships)), mean(orders, a.summary(orders))
+	text := fmt.Sprintf("%s boats a week could be shipped, orders come in for %s", could, come)
+	switch {
+	case spare.Known() && spare.Low > 0:
+		return text + ": demand binds."
+	case spare.Known() && spare.High < 0:
+		return text + ": the plant binds, and the backlog grows."
+	}
+	return text + ": too close to say whether demand or the plant binds."
+}

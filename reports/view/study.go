@@ -1,0 +1,54 @@
+// Package view turns a finished comparison into finished texts and tables: it
+// chooses what is shown, rounds every number once, to the digits its interval
+// supports, and puts it in words. The writers of package reports only place
+// what comes from here.
+//
+// A Study holds the outcomes and the names their indices stand for. Everything
+// else is a function of it, so the same Study gives the same texts.
+package view
+
+import (
+	"moldturn/sim"
+	"moldturn/sim/stats"
+	"moldturn/sim/study"
+)
+
+// Study is a finished comparison. Its first alternative is the base that the
+// others are held against; there is at least one.
+type Study struct {
+	Scenario     string // name of the plant
+	Note         string // a sentence of the user about it, may be empty
+	Seed         uint64
+	Replications int
+	Years        int // counted in each replication
+	Warm         int // simulated before them and not counted
+	Alternatives []Alternative
+}
+
+// Alternative is one way to run the plant, with what happened.
+type Alternative struct {
+	study.Runs
+	Plan *sim.Plan // names the crafts, places, models and parts of its figures
+}
+
+// Base is the alternative that the others are held against.
+func (s *Study) Base() *Alternative { return &s.Alternatives[0] }
+
+// SimulatedYears is how many counted years stand behind each figure.
+func (s *Study) SimulatedYears() int { return s.Replications * s.Years }
+
+// summary is a figure of an alternative; the zero Summary if it has none.
+func (a *Alternative) summary(m *study.Metric) stats.Summary {
+	x, _ := a.Summary(m)
+	return x
+}
+
+// metric is the study's metric of that name. A name that the study does not
+// have is an error of the program.
+func metric(name string) *study.Metric {
+	m, ok := study.MetricNamed(name)
+	if !ok {
+		panic("view: there is no figure " + name)
+	}
+	return &m
+}
