@@ -24,13 +24,12 @@ func (r *Run) routeEnd(j int32) {
 // partDone puts a finished part beside its mates; the last of them makes the
 // boat.
 func (r *Run) partDone(j int32) {
+	if r.jobs[j].mold != None && !r.verbPulled(j) { // the route has no pull: it comes out of its mold now
+		return
+	}
 	b := &r.jobs[j]
 	o := &r.orders[b.order]
 	index := r.plan.Parts[b.part].Index
-	if b.mold != None { // the route never pulled it: the mold is free now
-		r.verbPulled(j)
-		b = &r.jobs[j]
-	}
 	b.state = stored
 	b.since = r.clk.Now()
 	b.cause = record.Cause{Reason: record.MateMissing, Of: None}

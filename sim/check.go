@@ -2,6 +2,7 @@ package sim
 
 import (
 	"fmt"
+	"slices"
 
 	"moldturn/sim/clock"
 )
@@ -23,6 +24,13 @@ func (p *Plan) Check() []string {
 		}
 		if free && p.Demand.Full && p.Demand.FloorLimit == 0 {
 			add("model %q needs no mold: with orders always waiting it needs a limit of work on the floor", m.Name)
+		}
+	}
+	for i := range p.Parts {
+		part := &p.Parts[i]
+		pulled := slices.ContainsFunc(p.Routes[part.Route].Steps, func(s Step) bool { return s.Verb == Pulled })
+		if part.Care != None && !pulled {
+			add("the %s of %q is never pulled: its route %q has no step that means \"pulled\", or gives it no hours", part.Name, p.Models[part.Model].Name, p.Routes[part.Route].Name)
 		}
 	}
 	for i := range p.Routes {

@@ -50,17 +50,14 @@ func (r *Run) pickUnit(p int16, j int32, spray Spray) int16 {
 		if units[u].holder != None || units[u].down {
 			continue
 		}
-		if len(units[u].guns) == 0 {
-			if spray != NoSpray {
-				continue
-			}
+		if spray == NoSpray || len(units[u].guns) == 0 { // guns that nobody listed are always there
 			return int16(u)
 		}
 		g := r.gunFor(p, int16(u), r.sprayColor(j, spray), spray)
-		if spray != NoSpray && g == None {
+		if g == None {
 			continue
 		}
-		if g != None && units[u].guns[g].color == r.sprayColor(j, spray) {
+		if units[u].guns[g].color == r.sprayColor(j, spray) {
 			return int16(u)
 		}
 		if first == None {
