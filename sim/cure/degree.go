@@ -37,17 +37,7 @@ func (d *Degree) With(table *Table) *Degree { return &Degree{d.hours, table, d.a
 // At is the degree of cure at t, 0 … 1, of a shot whose last labor ended at
 // start; 0 up to the end of the induction.
 func (d *Degree) At(start, t clock.Time) float64 {
-	i, from := d.begin(start)
-	last := d.hours.hour(t)
-	if i > last {
-		return 0
-	}
-	a := 0.0
-	for ; i < last; i++ {
-		a = d.rest(i, from, a)
-		from = 0
-	}
-	return d.part(last, from, d.hours.into(last, t), a)
+	return d.Advance(d.Fresh(), start, t).Degree
 }
 
 // Ready is the first instant up to limit at which a shot whose last labor ended
@@ -55,34 +45,15 @@ func (d *Degree) At(start, t clock.Time) float64 {
 // a target of 0 or less. It gives limit and false when that is too late or the
 // shop stays too cold: the plateau may lie below the target for ever.
 func (d *Degree) Ready(start clock.Time, target float64, limit clock.Time) (t clock.Time, ok bool) {
-	if target <= 0 && start <= limit {
-		return start, true
-	}
-	i, from := d.begin(start)
-	last := d.hours.hour(limit)
-	a := 0.0
-	for ; i <= last; i++ {
-		before, to := a, d.hours.speed[i]
-		if i < last {
-			a = d.rest(i, from, a)
-		} else {
-			to = d.hours.into(i, limit)
-			a = d.part(i, from, to, a)
-		}
-		if a >= target {
-			return d.instant(i, from, to, before, target), true
-		}
-		from = 0
-	}
-	return limit, false
+	return d.ReadyFrom(d.Fresh(), start, target, limit)
 }
 
-// begin is where cure starts after the induction: the hour, and the equivalent
-// hours from the start of that hour.
-func (d *Degree) begin(start clock.Time) (i int, from float64) {
+// begin is where cure starts after left equivalent hours of induction: the
+// hour, and the equivalent hours from the start of that hour.
+func (d *Degree) begin(start clock.Time, left float64) (i int, from float64) {
 	h := d.hours
 	i = h.hour(start)
-	from = h.into(i, start) + d.table.p.Induction*d.table.p.Thick
+	from = h.into(i, start) + left
 	j := h.find(i, h.sum[i]+from)
 	return j, from - (h.sum[j] - h.sum[i])
 }

@@ -51,6 +51,12 @@ func inputs() []input {
 		{param.Row{Path: "cure.plateau_most", Kind: param.Share, Low: 0.5, High: 1,
 			Doc: "highest degree of cure that is reached at any shop temperature", Mark: param.Assumption, Source: shop},
 			1, func(p *Params) *float64 { return &p.PlateauMost }},
+		{param.Row{Path: "cure.done_after", Kind: param.Duration, Low: 1, High: 1000,
+			Doc: "hold at cure.done_at after which a part counts as pulled in good time; what it lacks of that degree of cure at its pull makes it green", Mark: param.Assumption, Source: shop},
+			1, func(p *Params) *float64 { return &p.DoneAfter }},
+		{param.Row{Path: "cure.done_at", Kind: param.Temperature, Low: 5, High: 40,
+			Doc: "mold temperature of that hold", Mark: param.Assumption, Source: shop},
+			1, func(p *Params) *float64 { return &p.DoneC }},
 	}
 }
 
@@ -68,8 +74,11 @@ func Inputs() []param.Row {
 
 // suffix is the unit a default is written with.
 func suffix(k param.Kind) string {
-	if k == param.Duration {
+	switch k {
+	case param.Duration:
 		return " h"
+	case param.Temperature:
+		return " C"
 	}
 	return ""
 }

@@ -24,11 +24,11 @@ func TestInputs(t *testing.T) {
 			}
 			continue
 		}
-		v, err := strconv.ParseFloat(strings.TrimSuffix(r.Default, " h"), 64)
+		v, err := strconv.ParseFloat(strings.TrimSuffix(strings.TrimSuffix(r.Default, " h"), " C"), 64)
 		if low, high := r.Limits(); err != nil || v < low || v > high {
 			t.Errorf("%s: default %q outside %v … %v (%v)", r.Path, r.Default, low, high, err)
 		}
-		if r.Kind == param.Duration != strings.HasSuffix(r.Default, " h") {
+		if r.Kind == param.Duration != strings.HasSuffix(r.Default, " h") || r.Kind == param.Temperature != strings.HasSuffix(r.Default, " C") {
 			t.Errorf("%s: default %q without its unit", r.Path, r.Default)
 		}
 		if !p.Set(r.Path, v) {

@@ -11,6 +11,7 @@ type Params struct {
 	PlateauAt15      float64 // the highest degree reached at 15 °C
 	PlateauPerC      float64 // what the plateau gains per °C
 	PlateauMost      float64 // the plateau never lies higher
+	DoneAfter, DoneC float64 // h and °C of a pull in good time; see Table.Reference
 }
 
 // Default is the resin of the assumptions table: see Inputs for the marks.
@@ -22,6 +23,7 @@ func Default() Params {
 		Induction:   0.33,
 		Thick:       2,
 		PlateauAt15: 0.84, PlateauPerC: 0.004, PlateauMost: 0.97,
+		DoneAfter: 24, DoneC: 21,
 	}
 }
 
