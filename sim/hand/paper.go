@@ -1,0 +1,150 @@
+package hand
+
+import (
+	"moldturn/sim"
+	"moldturn/sim/climate"
+	"moldturn/sim/clock"
+	"moldturn/sim/cure"
+	"moldturn/sim/policy"
+	"moldturn/sim/record"
+	"moldturn/sim/shift"
+)
+
+// paper is what is worked out once for a plant and used in every line.
+type paper struct {
+	plan   *sim.Plan
+	frame  record.Frame
+	weeks  float64   // open weeks
+	speed  []float64 // mean speed of cure, by area
+	hot    float64   // share of days in the hot season
+	strips float64   // per pull
+	chip   float64   // mean hours of a chip repair
+	lines  []line    // labor hours and standing hours, by part and then by boat
+}
+
+// year takes means over the counted days: of cure and of the season.
+func (h *paper) year(air climate.Conditions) {
+	p := h.plan
+	for area := range max(len(p.Areas), 1) {
+		sum, n := 0.0, 0
+		for t := h.frame.From; t < h.frame.To; t += clock.Hour {
+			sum += cure.Speed(air.MoldC(area, t), p.Cure.ActivationEnergy)
+			n++
+		}
+		h.speed = append(h.speed, sum/float64(max(n, 1)))
+	}
+	h.hot = h.hotShare(air)
+	for _, season := range []struct {
+		hot   bool
+		share float64
+	}{{true, h.hot}, {false, 1 - h.hot}} {
+		if n := p.Strip.Interval(season.hot); n > 0 {
+			h.strips += season.share / float64(n)
+		}
+	}
+	h.chip = meanOf(p.Chip.Quantile)
+}
+
+// hotShare counts hot days as the plant's season policy does.
+func (h *paper) hotShare(air climate.Conditions) float64 {
+	s := &h.plan.Season
+	hot, before, days, peaks := 0, false, 0, []float64(nil)
+	for t := h.frame.From; t < h.frame.To; t += clock.Day {
+		mean := 0.0
+		if s.Kind == policy.ByHeatPeak {
+			peaks = append(peaks, dayPeak(air, t-clock.Day))
+			peaks = peaks[max(0, len(peaks)-7):]
+			for _, x := range peaks {
+				mean += x / float64(len(peaks))
+			}
+		}
+		if before = s.Hot(int(shift.MonthAt(h.frame.Start, t)), mean, before); before {
+			hot++
+		}
+		days++
+	}
+	return float64(hot) / float64(max(days, 1))
+}
+
+// dayPeak is the highest heat index, °F, of the day from t on.
+func dayPeak(air climate.Conditions, t clock.Time) float64 {
+	top := air.HeatIndexF(0, t)
+	for hour := range clock.Time(24) {
+		top = max(top, air.HeatIndexF(0, t+hour*clock.Hour))
+	}
+	return top
+}
+
+// meanOf is the mean of a law by the midpoint rule over its quantiles, good to
+// about a percent unless the tail is heavy.
+func meanOf(quantile func(float64) float64) float64 {
+	const n = 400
+	sum := 0.0
+	for i := range n {
+		sum += quantile((float64(i) + 0.5) / n)
+	}
+	return sum / n
+}
+
+// often is how often a condition holds at a step of a part or of its mold, per
+// turn. What depends on luster or on bad luck counts as never.
+func (h *paper) often(c sim.Cond, part *sim.Part) float64 {
+	s := &h.plan.Strip
+	full := 0.0
+	if s.FullEvery > 0 {
+		full = 1 / float64(s.FullEvery)
+	}
+	wax := 0.0
+	if every := h.plan.Wax.Every; every > 0 {
+		wax = (1 - h.strips) / float64(every)
+	}
+	switch c {
+	case sim.Always:
+		return 1
+	case sim.Banded:
+		if part != nil && len(h.plan.Models[part.Model].Bands) > 0 {
+			return part.Band
+		}
+	case sim.DueLight:
+		return h.strips * (1 - full)
+	case sim.DueFull:
+		return h.strips * full
+	case sim.DueWax:
+		return wax * float64(h.plan.Wax.Coats)
+	case sim.CoatsLeft:
+		return wax * float64(h.plan.Wax.Coats-1)
+	case sim.Damaged:
+		if part != nil {
+			return part.Chips
+		}
+	case sim.WornOut:
+		if h.plan.Life.Limit > 0 {
+			return 1 / float64(h.plan.Life.Limit)
+		}
+	}
+	return 0
+}
+
+// hours is the mean time of a step when it is done, and whether it is the hold.
+func (h *paper) hours(s *sim.Step) (hours float64, hold bool) {
+	switch s.Pace {
+	case sim.ByCure:
+		return s.Mean / h.speed[s.Area], false
+	case sim.ByPolicy:
+		return h.holdHours(s.Area), true
+	}
+	if s.Add == sim.RepairHours {
+		return s.Mean + h.chip/float64(max(s.Want, 1)), false
+	}
+	return s.Mean, false
+}
+
+// holdHours is the hold that the policy asks for at the mean speed of cure.
+func (h *paper) holdHours(area int) float64 {
+	p := &h.plan.Hold
+	hours := max(p.Clock, p.Equivalent/h.speed[area])
+	if p.Most > 0 {
+		hours = min(hours, max(p.Most, p.Clock))
+	}
+	return hours
+}
