@@ -50,6 +50,14 @@ func (c Cond) String() string { return conds[c].name }
 // CondNames lists the conditions a step may name, in their order.
 func CondNames() []string { return namesOf(conds[:], func(c *cond) string { return c.name }) }
 
+// Term is a word of scenario files with its meaning.
+type Term struct{ Name, Doc string }
+
+// CondTerms explains the conditions a step may name, in the order of CondNames.
+func CondTerms() []Term {
+	return termsOf(conds[:], func(c *cond) Term { return Term{c.name, c.doc} })
+}
+
 // CondNamed finds a condition by name.
 func CondNamed(name string) (Cond, bool) {
 	for i := range conds {
@@ -65,6 +73,16 @@ func namesOf[T any](rows []T, name func(*T) string) []string {
 	for i := range rows {
 		if n := name(&rows[i]); n != "" {
 			out = append(out, n)
+		}
+	}
+	return out
+}
+
+func termsOf[T any](rows []T, term func(*T) Term) []Term {
+	out := make([]Term, 0, len(rows))
+	for i := range rows {
+		if t := term(&rows[i]); t.Name != "" {
+			out = append(out, t)
 		}
 	}
 	return out

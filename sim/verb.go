@@ -59,6 +59,11 @@ func (v Verb) String() string { return verbs[v].name }
 // VerbNames lists the meanings a step may name.
 func VerbNames() []string { return namesOf(verbs[:], func(v *verb) string { return v.name }) }
 
+// VerbTerms explains the meanings a step may name, in the order of VerbNames.
+func VerbTerms() []Term {
+	return termsOf(verbs[:], func(v *verb) Term { return Term{v.name, v.doc} })
+}
+
 // VerbNamed finds a verb by name.
 func VerbNamed(name string) (Verb, bool) {
 	for i := range verbs {
@@ -171,6 +176,12 @@ func (e Extra) String() string { return extras[e].name }
 
 // ExtraNames lists the extra hours a step may name.
 func ExtraNames() []string { return namesOf(extras[:], func(e *extra) string { return e.name }) }
+
+// ExtraTerms explains the extra hours a step may name, in the order of
+// ExtraNames.
+func ExtraTerms() []Term {
+	return termsOf(extras[:], func(e *extra) Term { return Term{e.name, e.doc} })
+}
 
 // ExtraNamed finds an extra by name.
 func ExtraNamed(name string) (Extra, bool) {
