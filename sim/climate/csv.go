@@ -14,8 +14,10 @@ import (
 )
 
 // csvTimes are the forms of a time: year, month, day, or month/day/year.
-var csvTimes = [...]string{"2006-01-02 15:04", "2006-01-02T15:04", "2006-01-02 15:04:05", "2006-01-02T15:04:05",
-	time.RFC3339, "2006-01-02T15:04Z07:00", "2006-01-02 15", "1/2/2006 15:04", "1/2/2006 15:04:05"}
+func csvTimes() [9]string {
+	return [...]string{"2006-01-02 15:04", "2006-01-02T15:04", "2006-01-02 15:04:05", "2006-01-02T15:04:05",
+		time.RFC3339, "2006-01-02T15:04Z07:00", "2006-01-02 15", "1/2/2006 15:04", "1/2/2006 15:04:05"}
+}
 
 // saysMissing reports whether a text stands for a missing value.
 func saysMissing(text string) bool {
@@ -144,7 +146,7 @@ func (t *csvTable) row(fields []string) {
 
 // time reads a time and checks that it comes later than the one before.
 func (t *csvTable) time(text string) (time.Time, bool) {
-	for _, form := range csvTimes {
+	for _, form := range csvTimes() {
 		at, err := time.Parse(form, text)
 		if err != nil {
 			continue

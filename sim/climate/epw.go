@@ -22,8 +22,10 @@ const (
 )
 
 // epwHeaders begin the header lines, in order.
-var epwHeaders = [epwHeaderLines]string{"LOCATION", "DESIGN CONDITIONS", "TYPICAL/EXTREME PERIODS",
-	"GROUND TEMPERATURES", "HOLIDAYS/DAYLIGHT SAVINGS", "COMMENTS 1", "COMMENTS 2", "DATA PERIODS"}
+func epwHeaders() [epwHeaderLines]string {
+	return [...]string{"LOCATION", "DESIGN CONDITIONS", "TYPICAL/EXTREME PERIODS",
+		"GROUND TEMPERATURES", "HOLIDAYS/DAYLIGHT SAVINGS", "COMMENTS 1", "COMMENTS 2", "DATA PERIODS"}
+}
 
 // epwField is a column of an EPW line: its index and what it may hold.
 type epwField struct {
@@ -34,15 +36,21 @@ type epwField struct {
 	unit      string
 }
 
-var (
-	epwYear  = epwField{0, "year", 1, 9999, math.Inf(1), ""}
-	epwMonth = epwField{1, "month", 1, 12, math.Inf(1), ""}
-	epwDay   = epwField{2, "day", 1, 31, math.Inf(1), ""}
-	epwHour  = epwField{3, "hour", 1, 24, math.Inf(1), ""}
-	epwDry   = epwField{6, "dry bulb", -70, 70, epwMissingTemp, " C"}
-	epwDew   = epwField{7, "dew point", -70, 70, epwMissingTemp, " C"}
-	epwRH    = epwField{8, "relative humidity", 0, 110, epwMissingRH, " %"}
-)
+// epwTable is the columns that are read.
+type epwTable struct{ year, month, day, hour, dry, dew, rh epwField }
+
+func epwColumns() epwTable {
+	never := math.Inf(1)
+	return epwTable{
+		epwField{0, "year", 1, 9999, never, ""},
+		epwField{1, "month", 1, 12, never, ""},
+		epwField{2, "day", 1, 31, never, ""},
+		epwField{3, "hour", 1, 24, never, ""},
+		epwField{6, "dry bulb", -70, 70, epwMissingTemp, " C"},
+		epwField{7, "dew point", -70, 70, epwMissingTemp, " C"},
+		epwField{8, "relative humidity", 0, 110, epwMissingRH, " %"},
+	}
+}
 
 // ReadEPW reads an EPW file. name is used in complaints; maxGap is the longest
 // gap in hours that is filled in a straight line (and reported in Repairs).
@@ -52,7 +60,7 @@ var (
 // Files of typical months mix years; their year column is not used unless the
 // file holds several years. The error is *Complaints, or that of the reader.
 func ReadEPW(r io.Reader, name string, maxGap int) (*Weather, error) {
-	e := &epwReader{name: name, faults: &Complaints{}}
+	e := &epwReader{name: name, columns: epwColumns(), faults: &Complaints{}}
 	lines := bufio.NewScanner(r)
 	lines.Buffer(make([]byte, 64<<10), epwLongestLine)
 	for lines.Scan() {
@@ -76,16 +84,17 @@ func ReadEPW(r io.Reader, name string, maxGap int) (*Weather, error) {
 
 // epwReader is the state of reading one file.
 type epwReader struct {
-	name   string
-	line   int
-	hours  []fileHour
-	faults *Complaints
+	name    string
+	columns epwTable
+	line    int
+	hours   []fileHour
+	faults  *Complaints
 }
 
 // header checks that a header line is the one that belongs there, and that the
 // data are hourly. After a complaint reading stops: it is no such file.
 func (e *epwReader) header(text string) bool {
-	want := epwHeaders[e.line-1]
+	want := epwHeaders()[e.line-1]
 	fields := strings.Split(text, ",")
 	if !strings.EqualFold(strings.TrimSpace(fields[0]), want) {
 		e.complain(1, fmt.Sprintf("header line %d begins with %q", e.line, shorten(fields[0])), want,
@@ -114,13 +123,14 @@ func (e *epwReader) row(text string) {
 		ok = ok && valid
 		return v
 	}
-	h := fileHour{line: e.line, year: int(number(epwYear)), month: int(number(epwMonth)), day: int(number(epwDay)), hour: int(number(epwHour)) - 1}
-	dry, dew, rh := number(epwDry), number(epwDew), number(epwRH)
+	c := &e.columns
+	h := fileHour{line: e.line, year: int(number(c.year)), month: int(number(c.month)), day: int(number(c.day)), hour: int(number(c.hour)) - 1}
+	dry, dew, rh := number(c.dry), number(c.dew), number(c.rh)
 	if !ok {
 		return
 	}
 	if most := daysIn(2000, h.month); h.day > most {
-		e.complain(fieldColumn(fields, epwDay.index), fmt.Sprintf("day %d of month %d", h.day, h.month), fmt.Sprintf("1 … %d", most), "")
+		e.complain(fieldColumn(fields, c.day.index), fmt.Sprintf("day %d of month %d", h.day, h.month), fmt.Sprintf("1 … %d", most), "")
 		return
 	}
 	h.air, h.dew = dry, dew
