@@ -35,6 +35,7 @@ type Look struct {
 	Width, Height int // CSS pixels
 	Dark          bool
 	Phone         bool // touch, and the viewport of a phone
+	Paper         bool // the styles for print, on the screen
 }
 
 // patience is how long one test may use the browser.
@@ -143,7 +144,11 @@ func (tab *Tab) show(t testing.TB, look Look) {
 		options = append(options, chromedp.EmulateMobile, chromedp.EmulateTouch, chromedp.EmulatePortrait)
 	}
 	tab.do(t, chromedp.EmulateViewport(int64(look.Width), int64(look.Height), options...))
-	media := emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}}}
+	medium := ""
+	if look.Paper {
+		medium = "print"
+	}
+	media := emulation.SetEmulatedMediaParams{Media: medium, Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}}}
 	if _, err := chromedp.Call(tab.ctx, emulation.SetEmulatedMedia, media); err != nil {
 		t.Fatal(err)
 	}
@@ -181,6 +186,16 @@ func (tab *Tab) Move(t testing.TB, x, y float64) {
 func (tab *Tab) Shot(t testing.TB) []byte {
 	t.Helper()
 	b, err := chromedp.Run(tab.ctx, chromedp.FullScreenshot(100))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
+// ShotOf is a PNG of the first element that the CSS selector finds.
+func (tab *Tab) ShotOf(t testing.TB, selector string) []byte {
+	t.Helper()
+	b, err := chromedp.Run(tab.ctx, chromedp.Screenshot(chromedp.CSS(selector)))
 	if err != nil {
 		t.Fatal(err)
 	}

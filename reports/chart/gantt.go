@@ -85,8 +85,16 @@ func (c Gantt) check() error {
 func (c Gantt) timeAxis() map[string]any {
 	return map[string]any{
 		"id": "x", "type": "time", "min": c.From.UnixMilli(), "max": c.To.UnixMilli(),
-		"axisLabel": label("@muted"), "axisTick": hidden(),
+		"axisLabel": label("@muted"), "axisTick": hidden(), "minInterval": c.leastStep().Milliseconds(),
 		"axisLine":  map[string]any{"lineStyle": map[string]any{"color": "@rule"}},
 		"splitLine": map[string]any{"show": true, "lineStyle": map[string]any{"color": "@rule"}},
 	}
+}
+
+// leastStep keeps the axis to whole days when it spans several.
+func (c Gantt) leastStep() time.Duration {
+	if c.To.Sub(c.From) > 48*time.Hour {
+		return 24 * time.Hour
+	}
+	return time.Hour
 }

@@ -49,8 +49,7 @@ func (c Intervals) Build() (page.Chart, error) {
 		table.Rows = append(table.Rows, cells.Texts(name, value, interval))
 	}
 	low, high := extent(ends)
-	// Room for the text right of the longest bar.
-	x := niceScale(low, high+(high-low)*0.12, c.X.Zero || !c.Dots, 5)
+	x := niceScale(low, high, c.X.Zero || !c.Dots, 5)
 	option, err := c.option(names, bars, marks, x)
 	if err != nil {
 		return page.Chart{}, err

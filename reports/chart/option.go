@@ -39,7 +39,6 @@ func optionOf(b builder, x, y map[string]any) (map[string]any, error) {
 		delete(option, k)
 	}
 	option["xAxis"], option["yAxis"] = x, y
-	option["grid"] = map[string]any{"left": 4, "right": 14, "top": 10, "bottom": 4, "containLabel": true}
 	return option, nil
 }
 

@@ -8,7 +8,7 @@ type scale struct {
 	digits         int // decimals of the tick labels
 }
 
-// niceScale covers low to high with about n steps of 1, 2 or 5 times a power
+// niceScale covers low to high with about n steps, a quarter more at most, of 1, 2 or 5 times a power
 // of ten. Equal ends are widened by one step to both sides.
 // See P. S. Heckbert, "Nice Numbers for Graph Labels", Graphics Gems (1990).
 func niceScale(low, high float64, zero bool, n int) scale {
@@ -23,7 +23,7 @@ func niceScale(low, high float64, zero bool, n int) scale {
 	unit := math.Pow(10, power)
 	times := 10.0
 	for _, t := range []float64{1, 2, 5} {
-		if t*unit*float64(n) >= (high-low)*0.999 {
+		if t*unit*float64(n)*1.25 >= high-low {
 			times = t
 			break
 		}

@@ -86,8 +86,8 @@ func (c Scatter) check() error {
 // spread is a scale with some air, so that names find room around points.
 func spread(vs []float64, zero bool) scale {
 	low, high := extent(vs)
-	air := (high - low) * 0.05
-	return niceScale(low-air, high+air, zero, 6)
+	air := (high - low) * 0.04
+	return niceScale(low-air, high+air, zero, 7)
 }
 
 // option has one series a group, then the error bars below them and the names
@@ -103,7 +103,7 @@ func (c Scatter) option(x, y scale) (map[string]any, error) {
 			}
 		}
 		s.AddSeries("", data, charts.WithSeriesId(groupID(i)), charts.WithScatterChartOpts(opts.ScatterChart{Symbol: shapes[i], SymbolSize: 12}),
-			charts.WithItemStyleOpts(opts.ItemStyle{Color: color(i), BorderColor: "@paper", BorderWidth: 1.5}))
+			charts.WithItemStyleOpts(opts.ItemStyle{Color: color(i), BorderColor: "@paper", BorderWidth: 1.5, Opacity: opts.Float(1)}))
 	}
 	extra := charts.NewCustom()
 	var bars []opts.CustomData

@@ -30,7 +30,13 @@ func (c Scatter) data(x, y scale) map[string]any {
 			{c.Y.title(), c.Y.number(p.Y.Value)}, {"interval", c.Y.between(p.Y.Low, p.Y.High)},
 		}})
 	}
-	return map[string]any{"points": points, "tips": tips, "xDigits": x.digits, "yDigits": y.digits}
+	var joins [][][2]float64
+	for i, g := range c.Groups {
+		if g.Join {
+			joins = append(joins, c.path(i))
+		}
+	}
+	return map[string]any{"points": points, "joins": joins, "tips": tips, "xDigits": x.digits, "yDigits": y.digits}
 }
 
 // path is the line through the points of a group.

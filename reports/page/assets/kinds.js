@@ -12,6 +12,7 @@ var KINDS = {
 };
 
 function equip(kind, option, ctx) {
+  ctx.kind = kind;
   option.series.forEach(function (s) {
     if (KINDS[kind].indexOf(s.id) >= 0) { s.renderItem = MAKERS[s.id](ctx); }
   });
@@ -22,23 +23,72 @@ function equip(kind, option, ctx) {
   tip.padding = [6, 10];
   tip.confine = true;
   tip.transitionDuration = 0;
-  [].concat(option.xAxis, option.yAxis).forEach(function (axis) { fitAxis(axis, ctx); });
+  option.xAxis.axisLabel.margin = 12; // clear of the lowest label of the other axis
+  fitAxis(option.xAxis, ctx);
+  fitAxis(option.yAxis, ctx);
+  option.grid = margins(option, ctx);
   option.textStyle = { fontFamily: ctx.p.font };
   return option;
 }
 
-// fitAxis sets digits of numbers, and the room for names of rows.
+// fitAxis gives an axis its labels: digits and unit of numbers, dates of
+// moments, and names of rows folded to the room they have.
 function fitAxis(axis, ctx) {
-  var look = axis.axisLabel;
-  if (axis.type === 'value' && typeof ctx.data[axis.id + 'Digits'] === 'number') {
-    var digits = ctx.data[axis.id + 'Digits'], unit = ctx.data[axis.id + 'Unit'] || '';
-    look.formatter = function (v) {
-      return v.toLocaleString('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits }) + unit;
-    };
-  }
-  if (axis.id === 'rows') {
-    look.width = Math.round(Math.min(190, ctx.el.clientWidth * 0.3));
-    look.overflow = 'break';
+  var look = axis.axisLabel, data = ctx.data;
+  if (axis.type === 'value') {
+    look.formatter = numbers(data[axis.id + 'Digits'] || 0, data[axis.id + 'Unit'] || '');
+  } else if (axis.type === 'time') {
+    look.formatter = moment;
+  } else if (axis.id === 'rows') {
+    var room = Math.min(190, ctx.el.clientWidth * 0.34), lines = Math.max(1, Math.floor(rowHeight(axis, ctx) / LINE));
+    look.formatter = function (name) { return wrapped(name, axisFont(ctx), room, lines); };
+    look.lineHeight = LINE;
     look.interval = 0;
+    look.hideOverlap = false;
   }
+}
+
+var BELOW = 30, ABOVE = 10;
+
+function axisFont(ctx) { return '12px ' + ctx.p.font; }
+
+function rowHeight(axis, ctx) { return (ctx.el.clientHeight - BELOW - ABOVE) / axis.data.length; }
+
+function numbers(digits, unit) {
+  return function (v) {
+    return v.toLocaleString('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits }) + unit;
+  };
+}
+
+var DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
+var MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+// moment is a day at midnight, else an hour; plans have no time zone, so UTC.
+function moment(ms) {
+  var d = new Date(ms);
+  if (ms % 86400000 === 0) { return DAYS[d.getUTCDay()] + ' ' + MONTHS[d.getUTCMonth()] + ' ' + d.getUTCDate(); }
+  return ('0' + d.getUTCHours()).slice(-2) + ':' + ('0' + d.getUTCMinutes()).slice(-2);
+}
+
+// margins leaves exactly the room that the labels of both axes take.
+function margins(option, ctx) {
+  var x = option.xAxis, left = widest(tickTexts(option.yAxis), ctx) + 12, right = 8;
+  var ends = x.type === 'category' ? [x.data[0], x.data[x.data.length - 1]] : [x.min, x.max].map(x.axisLabel.formatter);
+  if (x.type !== 'category' || x.boundaryGap === false) {
+    left = Math.max(left, widest(ends.slice(0, 1), ctx) / 2 + 2);
+    right = Math.max(right, widest(ends.slice(1), ctx) / 2 + 2);
+  }
+  if (ctx.kind === 'intervals') { right = Math.max(right, widest(ctx.data.labels, ctx) + 12); }
+  return { left: left, right: right, top: ABOVE, bottom: BELOW, outerBoundsMode: 'none' };
+}
+
+function tickTexts(axis) {
+  if (axis.type === 'category') { return axis.data.map(axis.axisLabel.formatter || String); }
+  var out = [];
+  for (var v = axis.min; v < axis.max + axis.interval / 2; v += axis.interval) { out.push(axis.axisLabel.formatter(v)); }
+  return out;
+}
+
+function widest(texts, ctx) {
+  return texts.reduce(function (w, t) { return Math.max(w, textSize(t, axisFont(ctx)).width); }, 0);
 }

@@ -1,8 +1,10 @@
 // Placing the names of points so that none covers another name or a point.
 
+var LINE = 15; // pixels from line to line of every text that may have several
+
 function textSize(text, font) {
   var r = echarts.format.getTextRect(text, font);
-  return { width: Math.ceil(r.width) + 2, height: Math.ceil(r.height) };
+  return { width: Math.ceil(r.width) + 2, height: LINE * text.split('\n').length };
 }
 
 // folded breaks a long name into two lines at the space nearest the middle.
@@ -15,6 +17,28 @@ function folded(text, font, limit) {
   return best < 0 ? text : text.slice(0, best) + '\n' + text.slice(best + 1);
 }
 
+// wrapped breaks a text into lines of at most room pixels, between words where
+// it can; what does not fit into the lines is cut with an ellipsis.
+function wrapped(text, font, room, most) {
+  var lines = [], current = '';
+  function fits(s) { return textSize(s, font).width <= room; }
+  text.split(' ').forEach(function (word) {
+    var next = current ? current + ' ' + word : word;
+    if (fits(next)) { current = next; return; }
+    if (current) { lines.push(current); }
+    current = '';
+    Array.from(word).forEach(function (letter) {
+      if (current && !fits(current + letter)) { lines.push(current); current = ''; }
+      current += letter;
+    });
+  });
+  lines.push(current);
+  if (lines.length <= most) { return lines.join('\n'); }
+  var last = Array.from(lines[most - 1]);
+  while (last.length && !fits(last.join('') + '…')) { last.pop(); }
+  return lines.slice(0, most - 1).concat(last.join('') + '…').join('\n');
+}
+
 function overlap(a, b, pad) {
   return a.x < b.x + b.width + pad && b.x < a.x + a.width + pad &&
     a.y < b.y + b.height + pad && b.y < a.y + a.height + pad;
@@ -25,10 +49,11 @@ function inside(r, box) {
 }
 
 // crosses reports whether the segment passes through the rectangle, by
-// sampling: the segments are short.
+// sampling every few pixels.
 function crosses(s, r, pad) {
-  for (var i = 0; i <= 24; i++) {
-    var t = i / 24, x = s.x1 + (s.x2 - s.x1) * t, y = s.y1 + (s.y2 - s.y1) * t;
+  var n = Math.ceil(Math.max(Math.abs(s.x2 - s.x1), Math.abs(s.y2 - s.y1)) / 4) + 1;
+  for (var i = 0; i <= n; i++) {
+    var t = i / n, x = s.x1 + (s.x2 - s.x1) * t, y = s.y1 + (s.y2 - s.y1) * t;
     if (x > r.x - pad && x < r.x + r.width + pad && y > r.y - pad && y < r.y + r.height + pad) { return true; }
   }
   return false;
@@ -51,7 +76,7 @@ function spot(p, size, angle, distance) {
   };
 }
 
-var DISTANCES = [9, 15, 24, 36, 52, 72, 96];
+var DISTANCES = [9, 14, 20, 28, 38, 50, 64, 80, 100];
 var ANGLES = [-0.25, 0.25, -0.75, 0.75, 0, 1, -0.5, 0.5, -0.12, 0.12, -0.88, 0.88, -0.38, 0.38, -0.62, 0.62];
 
 // cost of a spot, or Infinity where it would cover something.
@@ -59,7 +84,7 @@ function costOf(s, distance, p, points, whiskers, placed) {
   var cost = distance, i;
   for (i = 0; i < placed.length; i++) {
     if (overlap(s.rect, placed[i].rect, 3) || crosses(s.leader, placed[i].rect, 2)) { return Infinity; }
-    if (placed[i].leader && crosses(placed[i].leader, s.rect, 2)) { return Infinity; }
+    if (placed[i].far && crosses(placed[i].leader, s.rect, 2)) { return Infinity; }
   }
   for (i = 0; i < points.length; i++) {
     var q = points[i], dot = { x: q.x - 6, y: q.y - 6, width: 12, height: 12 };
@@ -67,34 +92,50 @@ function costOf(s, distance, p, points, whiskers, placed) {
     if (q !== p && crosses(s.leader, dot, 0)) { cost += 60; }
   }
   for (i = 0; i < whiskers.length; i++) {
-    if (crosses(whiskers[i], s.rect, 1)) { cost += 22; }
+    if (crosses(whiskers[i], s.rect, 1)) { cost += whiskers[i].fine ? 20 : 45; }
   }
   return cost;
 }
 
+// best is the cheapest free spot for the name of point i, or null.
+function best(i, points, whiskers, size, box, placed) {
+  var found = null, least = Infinity;
+  DISTANCES.forEach(function (d) {
+    if (d >= least) { return; }
+    ANGLES.forEach(function (a, n) {
+      var s = spot(points[i], size, a * Math.PI, d);
+      if (!inside(s.rect, box)) { return; }
+      var cost = costOf(s, d, points[i], points, whiskers, placed) + n * 0.2;
+      if (cost < least) { least = cost; found = s; found.far = d > 9; }
+    });
+  });
+  return found;
+}
+
 // placeNames returns one {rect, leader, far} per name, or null when a name has
-// no free place. Names in crowded places choose first.
+// no free place. Names in crowded places choose first; then each chooses again
+// among the others, twice.
+//
+// In a narrow box a name that would cover an error bar counts as without place.
 function placeNames(points, whiskers, names, box, font) {
+  var sizes = names.map(function (n) { return textSize(n, font); });
   var crowd = points.map(function (p) {
     return points.reduce(function (n, q) { return n + 1 / (20 + Math.hypot(p.x - q.x, p.y - q.y)); }, 0);
   });
   var order = points.map(function (_, i) { return i; });
   order.sort(function (a, b) { return crowd[b] - crowd[a] || a - b; });
-  var placed = [], out = new Array(points.length);
-  for (var k = 0; k < order.length; k++) {
-    var i = order[k], p = points[i], size = textSize(names[i], font), best = null, least = Infinity;
-    DISTANCES.forEach(function (d) {
-      if (d >= least) { return; }
-      ANGLES.forEach(function (a, n) {
-        var s = spot(p, size, a * Math.PI, d);
-        if (!inside(s.rect, box)) { return; }
-        var cost = costOf(s, d, p, points, whiskers, placed) + n * 0.2;
-        if (cost < least) { least = cost; best = s; best.far = d > 15; }
-      });
-    });
-    if (!best) { return null; }
-    placed.push({ rect: best.rect, leader: best.far ? best.leader : null });
-    out[i] = best;
+  var out = new Array(points.length);
+  for (var sweep = 0; sweep < 3; sweep++) {
+    for (var k = 0; k < order.length; k++) {
+      var i = order[k];
+      var others = out.filter(function (s, j) { return s && j !== i; });
+      out[i] = best(i, points, whiskers, sizes[i], box, others);
+      if (!out[i]) { return null; }
+    }
   }
-  return out;
+  var narrow = box.width < 420;
+  var covers = out.some(function (s) {
+    return whiskers.some(function (w) { return !w.fine && crosses(w, s.rect, 0); });
+  });
+  return narrow && covers ? null : out;
 }

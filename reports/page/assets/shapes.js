@@ -11,8 +11,8 @@ function decal(n, paper) {
     case 3: return turned(quarter);
     case 4: return turned(Math.PI / 2);
     case 5: return turned(0, [1.5, 2.5]);
-    case 6: return { symbol: 'rect', color: thin.color, dashArrayX: [[1.5, 4.5], [1, 0]], dashArrayY: [4.5, 1.5] };
-    case 7: return { symbol: 'rect', color: thin.color, rotation: quarter, dashArrayX: [[1.5, 4.5], [1, 0]], dashArrayY: [4.5, 1.5] };
+    case 6: return { symbol: 'circle', symbolSize: 0.5, color: thin.color, dashArrayX: [[6, 6], [0, 6, 6, 0]], dashArrayY: [6, 6] };
+    case 7: return turned(-quarter, [1.2, 2]);
   }
   return null;
 }
@@ -24,10 +24,10 @@ function line(x1, y1, x2, y2, style) {
 }
 
 function label(text, x, y, fill, font, more) {
-  return { type: 'text', silent: true, style: Object.assign({ text: text, x: x, y: y, fill: fill, font: font, verticalAlign: 'middle' }, more) };
+  return { type: 'text', silent: true, style: Object.assign({ text: text, x: x, y: y, fill: fill, font: font, lineHeight: LINE, verticalAlign: 'middle' }, more) };
 }
 
-// bars is an I-shaped error bar between two pixels.
+// whisker is an I-shaped error bar between two pixels.
 function whisker(a, b, across, style) {
   var c = across / 2;
   return a[1] === b[1]
@@ -59,12 +59,18 @@ function names(ctx) {
       var a = api.coord([d.xLow, d.yLow]), b = api.coord([d.xHigh, d.yHigh]), c = api.coord([d.x, d.y]);
       bars.push({ x1: a[0], y1: c[1], x2: b[0], y2: c[1] }, { x1: c[0], y1: a[1], x2: c[0], y2: b[1] });
     });
+    (ctx.data.joins || []).forEach(function (path) {
+      for (var i = 1; i < path.length; i++) {
+        var a = api.coord(path[i - 1]), b = api.coord(path[i]);
+        bars.push({ x1: a[0], y1: a[1], x2: b[0], y2: b[1], fine: true });
+      }
+    });
     var texts = data.map(function (d) { return folded(d.name, font, Math.min(180, box.width * 0.4)); });
     var places = placeNames(points, bars, texts, box, font);
     list(ctx.el, places ? [] : data.map(function (d) { return d.name; }));
     if (!places) {
       texts = data.map(function (_, i) { return String(i + 1); });
-      places = placeNames(points, bars, texts, box, font) || [];
+      places = placeNames(points, [], texts, box, font) || [];
     }
     var children = [];
     places.forEach(function (s, i) {
@@ -104,7 +110,7 @@ function segments(ctx) {
     var fill = ctx.p['@c' + api.value(3)], mark = decal(api.value(4), ctx.p['@paper']);
     var children = [{ type: 'rect', shape: rect, style: { fill: fill, decal: mark, stroke: ctx.p['@paper'], lineWidth: rect.width > 3 ? 1 : 0 } }];
     var text = ctx.data.labels[params.dataIndex], size = text ? textSize(text, font) : null;
-    if (size && size.width + 8 < rect.width && size.height < rect.height) {
+    if (size && size.width + 8 < rect.width && size.height <= rect.height) {
       children.push(label(text, rect.x + rect.width / 2, rect.y + rect.height / 2, readable(fill), font,
         { align: 'center', backgroundColor: fill, padding: [1, 3], borderRadius: 2 }));
     }
@@ -124,7 +130,7 @@ function cells(ctx) {
       style: { fill: fill, stroke: ctx.p['@paper'], lineWidth: s[0] > 12 ? 1.5 : 0.5 }
     }];
     var text = ctx.data.labels[params.dataIndex], size = textSize(text, font);
-    if (size.width + 4 < s[0] && size.height + 2 < s[1]) {
+    if (size.width <= s[0] && size.height <= s[1]) {
       children.push(label(text, c[0], c[1], readable(fill), font, { align: 'center' }));
     }
     return { type: 'group', children: children };
