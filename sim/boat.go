@@ -44,7 +44,7 @@ func (r *Run) partDone(j int32) {
 // places they stand in.
 func (r *Run) assemble(i int32) {
 	model := r.orders[i].model
-	j := r.newJob(boatJob, r.plan.Models[model].Boat, r.orders[i].key)
+	j := r.newJob(boatJob, r.plan.Models[model].Boat, r.orders[i].key.At1(luckBoat, 0))
 	o := &r.orders[i]
 	boat := &r.jobs[j]
 	boat.order, boat.number = i, o.number

@@ -13,6 +13,7 @@ const (
 	luckFailure
 	luckBackground
 	luckMold
+	luckBoat
 )
 
 // Numbers of the draws of one part, beside the times of its steps, which use
