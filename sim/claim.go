@@ -23,7 +23,12 @@ func (r *Run) ask(j int32) {
 		b.urgent += r.orders[b.order].urgent
 	}
 	p := r.firstNeed(b)
+	alone := r.last && r.pools[p].head == None && r.clk.Quiet()
 	r.line(p, j)
+	if alone {
+		r.try(j)
+		return
+	}
 	r.touch(p)
 }
 

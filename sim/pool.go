@@ -71,13 +71,11 @@ func (r *Run) give(p int32, n int32) {
 // touch has the jobs that wait for a pool looked at in this instant.
 func (r *Run) touch(p int32) {
 	q := &r.pools[p]
-	if !q.dirty {
+	q.cursor = q.head
+	if !q.dirty && q.head != None {
 		q.dirty = true
-		q.cursor = q.head
 		r.dirty = append(r.dirty, p)
 		r.clk.Ask(clock.Choose)
-	} else {
-		q.cursor = q.head
 	}
 	if int(p) < len(r.plan.Crafts) {
 		for _, c := range r.plan.Crafts[p].Helps {

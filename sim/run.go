@@ -77,6 +77,7 @@ type Run struct {
 	hot        bool
 	watched    bool // something can break down
 
+	last     bool    // what is asked for now is the last thing of its event
 	dirty    []int32 // pools to search in this instant
 	toMatch  []int16 // parts to match in this instant
 	blocked  []int16 // parts that wait for the limit on the floor

@@ -149,7 +149,9 @@ func (r *Run) putDown(j int32) {
 // endStep does what the end of a step means and goes on.
 func (r *Run) endStep(j int32) {
 	if r.leaveStep(j) {
+		r.last = true
 		r.advance(j)
+		r.last = false
 	}
 }
 

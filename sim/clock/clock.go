@@ -74,6 +74,11 @@ func (c *Clock) Cancel(tok Token) bool {
 // however often it is asked for before its turn comes.
 func (c *Clock) Ask(class Class) { c.asked |= 1 << class }
 
+// Quiet says that nothing else is due in the current instant.
+func (c *Clock) Quiet() bool {
+	return c.asked == 0 && (len(c.heap) == 0 || c.heap[0].at > c.now)
+}
+
 // Runaway is the error of an instant that does not end.
 type Runaway struct {
 	At     Time
