@@ -36,20 +36,20 @@ type drawing struct {
 	Width, Room           float64
 }
 
-var looks = map[string]browser.Look{
-	"desktop":       {Width: 1280, Height: 6000},
-	"desktop, dark": {Width: 1280, Height: 6000, Dark: true},
-	"phone":         {Width: 390, Height: 9000, Phone: true},
-	"phone, dark":   {Width: 390, Height: 9000, Phone: true, Dark: true},
-}
+var (
+	desktop     = browser.Look{Width: 1280, Height: 6000}
+	desktopDark = browser.Look{Width: 1280, Height: 6000, Dark: true}
+	phone       = browser.Look{Width: 390, Height: 9000, Phone: true}
+	phoneDark   = browser.Look{Width: 390, Height: 9000, Phone: true, Dark: true}
+)
 
-// visit shows the demo page in every look.
-func visit(t *testing.T, n namer, check func(t *testing.T, tab *browser.Tab)) {
+// visit shows the demo page in each look.
+func visit(t *testing.T, n namer, check func(t *testing.T, tab *browser.Tab), looks ...browser.Look) {
 	t.Helper()
 	b := browser.Start(t)
 	path := written(t, demo(t, n))
-	for name, look := range looks {
-		t.Run(name, func(t *testing.T) {
+	for _, look := range looks {
+		t.Run(fmt.Sprintf("%d wide, dark %v", look.Width, look.Dark), func(t *testing.T) {
 			tab := b.Open(t, path, look)
 			browser.Eval[bool](t, tab, probe)
 			check(t, tab)
@@ -102,7 +102,7 @@ func TestPageInABrowser(t *testing.T) {
 		for _, bad := range browser.Eval[[]string](t, tab, `probe.faint()`) {
 			t.Errorf("contrast below 4.5: %s", bad)
 		}
-	})
+	}, desktop, desktopDark, phone, phoneDark)
 }
 
 func TestHostileNames(t *testing.T) {
@@ -119,7 +119,7 @@ func TestHostileNames(t *testing.T) {
 			}
 		}
 		sweepTips(t, tab)
-	})
+	}, desktop, phoneDark)
 }
 
 // sweepTips moves the pointer over every figure and expects tips, as texts.

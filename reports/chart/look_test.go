@@ -32,8 +32,12 @@ func TestLook(t *testing.T) {
 	if dir == "" {
 		t.Skip("skipped: LOOK_DIR names no folder for pictures")
 	}
-	path := written(t, demo(t, plain))
 	b := browser.Start(t)
+	tab := b.Open(t, written(t, demo(t, hostile)), browser.Look{Width: 900, Height: 900})
+	if err := files.WriteBytes(filepath.Join(dir, "hostile.png"), tab.Shot(t)); err != nil {
+		t.Fatal(err)
+	}
+	path := written(t, demo(t, plain))
 	for name, look := range map[string]browser.Look{
 		"desktop": {Width: 1280, Height: 900}, "desktop-dark": {Width: 1280, Height: 900, Dark: true},
 		"phone": {Width: 390, Height: 844, Phone: true}, "phone-dark": {Width: 390, Height: 844, Phone: true, Dark: true},
@@ -57,6 +61,7 @@ func TestLook(t *testing.T) {
 				t.Fatal(err)
 			}
 			pdf := b.Open(t, filepath.Join(dir, "print.pdf"), browser.Look{Width: 900, Height: 1200})
+			browser.Eval[bool](t, pdf, `new Promise(function (ok) { setTimeout(ok, 4000, true); })`)
 			if err := files.WriteBytes(filepath.Join(dir, "pdf.png"), pdf.Shot(t)); err != nil {
 				t.Fatal(err)
 			}

@@ -105,7 +105,8 @@ func bare(out string) string {
 }
 
 func TestSamePageSameBytes(t *testing.T) {
-	if render(t, sample(evil)) != render(t, sample(evil)) {
+	first := render(t, sample(evil))
+	if second := render(t, sample(evil)); first != second {
 		t.Error("two renderings differ")
 	}
 }

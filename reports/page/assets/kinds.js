@@ -45,6 +45,8 @@ function fitAxis(axis, ctx) {
     look.lineHeight = LINE;
     look.interval = 0;
     look.hideOverlap = false;
+  } else {
+    look.formatter = function (name) { return wrapped(name, axisFont(ctx), 96, 1); };
   }
 }
 
@@ -73,7 +75,8 @@ function moment(ms) {
 // margins leaves exactly the room that the labels of both axes take.
 function margins(option, ctx) {
   var x = option.xAxis, left = widest(tickTexts(option.yAxis), ctx) + 12, right = 8;
-  var ends = x.type === 'category' ? [x.data[0], x.data[x.data.length - 1]] : [x.min, x.max].map(x.axisLabel.formatter);
+  var ends = x.type === 'category' ? [x.data[0], x.data[x.data.length - 1]] : [x.min, x.max];
+  ends = ends.map(function (v) { return x.axisLabel.formatter(v); });
   if (x.type !== 'category' || x.boundaryGap === false) {
     left = Math.max(left, widest(ends.slice(0, 1), ctx) / 2 + 2);
     right = Math.max(right, widest(ends.slice(1), ctx) / 2 + 2);
@@ -83,7 +86,7 @@ function margins(option, ctx) {
 }
 
 function tickTexts(axis) {
-  if (axis.type === 'category') { return axis.data.map(axis.axisLabel.formatter || String); }
+  if (axis.type === 'category') { return axis.data.map(function (n) { return axis.axisLabel.formatter(n); }); }
   var out = [];
   for (var v = axis.min; v < axis.max + axis.interval / 2; v += axis.interval) { out.push(axis.axisLabel.formatter(v)); }
   return out;
