@@ -116,8 +116,8 @@ function best(i, points, whiskers, size, box, placed) {
 // no free place. Names in crowded places choose first; then each chooses again
 // among the others, twice.
 //
-// In a narrow box a name that would cover an error bar counts as without place.
-function placeNames(points, whiskers, names, box, font) {
+// With strict, a name that would cover an error bar counts as without place.
+function placeNames(points, whiskers, names, box, font, strict) {
   var sizes = names.map(function (n) { return textSize(n, font); });
   var crowd = points.map(function (p) {
     return points.reduce(function (n, q) { return n + 1 / (20 + Math.hypot(p.x - q.x, p.y - q.y)); }, 0);
@@ -133,9 +133,8 @@ function placeNames(points, whiskers, names, box, font) {
       if (!out[i]) { return null; }
     }
   }
-  var narrow = box.width < 420;
   var covers = out.some(function (s) {
     return whiskers.some(function (w) { return !w.fine && crosses(w, s.rect, 0); });
   });
-  return narrow && covers ? null : out;
+  return strict && covers ? null : out;
 }

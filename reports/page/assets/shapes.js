@@ -66,11 +66,11 @@ function names(ctx) {
       }
     });
     var texts = data.map(function (d) { return folded(d.name, font, Math.min(180, box.width * 0.4)); });
-    var places = placeNames(points, bars, texts, box, font);
+    var places = placeNames(points, bars, texts, box, font, box.width < 420);
     list(ctx.el, places ? [] : data.map(function (d) { return d.name; }));
     if (!places) {
       texts = data.map(function (_, i) { return String(i + 1); });
-      places = placeNames(points, [], texts, box, font) || [];
+      places = placeNames(points, bars, texts, box, font, false) || [];
     }
     var children = [];
     places.forEach(function (s, i) {
