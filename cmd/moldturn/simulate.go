@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"runtime"
+	"runtime/debug"
 	"sync/atomic"
 
 	resultfiles "moldturn/reports/files"
@@ -11,6 +13,7 @@ import (
 	"moldturn/reports"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
+	"moldturn/sim/param/unit"
 	"moldturn/sim/study"
 )
 
@@ -39,10 +42,14 @@ func simulate(c *Context, o *common, s *scenarios.Scenario, what string) (*view.
 func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view.Study {
 	v := &view.Study{
 		Scenario: s.Base.Value.At("name").Text(), Seed: setup.Seed, Replications: setup.Replications,
-		Years: s.Base.Years, Warm: s.Base.Warm,
+		Years: s.Base.Years, Warm: s.Base.Warm, Hash: s.Base.Value.Hash(), Version: programVersion(),
 	}
 	if note := s.Base.Value.At("note"); note.Given() {
 		v.Note = note.Text()
+	}
+	for _, in := range s.Base.Value.Assumptions(unit.Metric) {
+		v.Inputs = append(v.Inputs, view.Input{Path: in.Path, Value: in.Value, Range: in.Range, Doc: in.Doc,
+			Mark: string(in.Mark), Source: in.Source, Changed: in.Changed, Place: in.Place})
 	}
 	for i := range runs {
 		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
@@ -58,7 +65,7 @@ func save(c *Context, folder string, s *view.Study) error {
 	for _, f := range []struct {
 		name  string
 		write func(io.Writer, *view.Study) error
-	}{{"results.csv", reports.CSV}, {"results.json", reports.JSON}} {
+	}{{"results.csv", reports.CSV}, {"results.json", reports.JSON}, {"report.html", reports.HTML}} {
 		if err := c.Ctx.Err(); err != nil {
 			return err
 		}
@@ -70,4 +77,13 @@ func save(c *Context, folder string, s *view.Study) error {
 	}
 	fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
 	return nil
+}
+
+// programVersion names the program and what its results depend on beside it.
+func programVersion() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("moldturn %s, %s, simgo %s", info.Main.Version, runtime.Version(), moduleVersion(info, kernelModule))
 }

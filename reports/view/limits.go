@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 
+	"moldturn/reports/cells"
 	"moldturn/sim"
 	"moldturn/sim/study"
 )
@@ -14,6 +15,30 @@ const waitWorthNaming = 2.0
 func (s *Study) Limits() []string {
 	a := s.Base()
 	return []string{"January: " + limit(a.Plan, a.Limits(0)), "July: " + limit(a.Plan, a.Limits(6))}
+}
+
+// Waits is what work waits for in the base: each craft and place with the hours
+// a week that work waits for it and how busy it is.
+func (s *Study) Waits() cells.Table {
+	a := s.Base()
+	t := cells.Table{Title: "What work waits for in " + quoted(a.Name), Columns: []cells.Column{
+		{Head: "craft or place"}, {Head: "waits for it, h a week", Align: cells.Right}, {Head: "in January", Align: cells.Right},
+		{Head: "in July", Align: cells.Right}, {Head: "busy, % of the time", Align: cells.Right},
+	}}
+	january, july := waits(a.Limits(0)), waits(a.Limits(6))
+	for _, l := range a.Limits(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11) {
+		t.Rows = append(t.Rows, cells.Texts(pool(a.Plan, l.Pool), fixed(l.Wait, 0), january[l.Pool], july[l.Pool], fixed(100*l.Load, 0)))
+	}
+	return t
+}
+
+// waits are the hours of each pool as texts.
+func waits(ls []study.Limit) map[int]string {
+	out := map[int]string{}
+	for _, l := range ls {
+		out[l.Pool] = fixed(l.Wait, 0)
+	}
+	return out
 }
 
 // limit puts the first of ranked limits in words, and the second where work

@@ -23,6 +23,9 @@ type Study struct {
 	Years        int // counted in each replication
 	Warm         int // simulated before them and not counted
 	Alternatives []Alternative
+	Inputs       []Input // every value of the base, in the order of the scenario
+	Version      string  // of the program, may be empty
+	Hash         string  // fingerprint of the inputs, may be empty
 }
 
 // Alternative is one way to run the plant, with what happened.

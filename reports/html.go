@@ -1,0 +1,17 @@
+package reports
+
+import (
+	"io"
+
+	"moldturn/reports/page"
+	"moldturn/reports/view"
+)
+
+// HTML writes the report as one page that needs nothing else.
+func HTML(w io.Writer, s *view.Study) error {
+	p, err := s.Page()
+	if err != nil {
+		return err
+	}
+	return page.Write(w, p)
+}
