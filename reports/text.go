@@ -10,9 +10,12 @@ import (
 	"moldturn/reports/view"
 )
 
-// Text writes a comparison for a terminal: the tables, what limits the plant,
+// Text writes a comparison for a terminal: the headline, the tables, what limits the plant,
 // whether demand or the plant binds, and how well the figures are known.
 func Text(w io.Writer, s *view.Study, style table.Style) error {
+	if _, err := fmt.Fprintln(w, table.Wrap(s.Headline(), style)); err != nil {
+		return err
+	}
 	for _, t := range s.Comparison() {
 		if err := spaced(w, t, style); err != nil {
 			return err
@@ -25,6 +28,11 @@ func Text(w io.Writer, s *view.Study, style table.Style) error {
 func TextOfBase(w io.Writer, s *view.Study, style table.Style) error {
 	if err := spaced(w, s.Figures(s.Base()), style); err != nil {
 		return err
+	}
+	if len(s.Base().Plan.Models) > 1 {
+		if err := spaced(w, s.Models(s.Base()), style); err != nil {
+			return err
+		}
 	}
 	return closing(w, s, style)
 }

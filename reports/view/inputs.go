@@ -1,7 +1,7 @@
 package view
 
 import (
-	"slices"
+	"fmt"
 
 	"moldturn/reports/cells"
 )
@@ -16,27 +16,30 @@ type Input struct {
 	Place                   string // where it was written; empty for a default
 }
 
-// Assumptions is the table of all values that are given, those that differ from
-// their defaults first.
-func (s *Study) Assumptions() cells.Table {
-	t := cells.Table{Columns: []cells.Column{
-		{Head: "input"}, {Head: "value"}, {Head: "from default"}, {Head: "allowed"}, {Head: "what it is"}, {Head: "known from"}, {Head: "source"},
-	}}
-	var given []Input
-	for _, in := range s.Inputs {
-		if in.Value != "" {
-			given = append(given, in)
+// Assumptions are tables of all values that there are: those that differ from
+// their defaults, those that the scenario gives where there is no other default,
+// and those left at the default. Empty tables are left out.
+func (s *Study) Assumptions() []cells.Table {
+	var out []cells.Table
+	for rank, title := range [...]string{"Changed from the default", "Given for this plant", "Left at the default"} {
+		t := cells.Table{Columns: []cells.Column{
+			{Head: "input"}, {Head: "value"}, {Head: "allowed"}, {Head: "what it is"}, {Head: "known from"}, {Head: "source"},
+		}}
+		for _, in := range s.Inputs {
+			if in.Value != "" && in.rank() == rank {
+				t.Rows = append(t.Rows, cells.Texts(in.Path, in.Value, in.Range, in.Doc, markName(in.Mark), in.Source))
+			}
+		}
+		if n := len(t.Rows); n > 0 {
+			t.Title = fmt.Sprintf("%s: %s", title, count(n, "value"))
+			out = append(out, t)
 		}
 	}
-	slices.SortStableFunc(given, func(a, b Input) int { return rank(a) - rank(b) })
-	for _, in := range given {
-		t.Rows = append(t.Rows, cells.Texts(in.Path, in.Value, origin(in), in.Range, in.Doc, markName(in.Mark), in.Source))
-	}
-	return t
+	return out
 }
 
 // rank orders inputs: changed, written in the scenario, left at the default.
-func rank(in Input) int {
+func (in Input) rank() int {
 	switch {
 	case in.Changed:
 		return 0
@@ -44,10 +47,6 @@ func rank(in Input) int {
 		return 1
 	}
 	return 2
-}
-
-func origin(in Input) string {
-	return [...]string{"changed", "given", "default"}[rank(in)]
 }
 
 // markName says what stands behind a value.

@@ -23,7 +23,7 @@ func (s *Study) Waits() cells.Table {
 	a := s.Base()
 	t := cells.Table{Title: "What work waits for in " + quoted(a.Name), Columns: []cells.Column{
 		{Head: "craft or place"}, {Head: "waits for it, h a week", Align: cells.Right}, {Head: "in January", Align: cells.Right},
-		{Head: "in July", Align: cells.Right}, {Head: "busy, % of the time", Align: cells.Right},
+		{Head: "in July", Align: cells.Right}, {Head: "busy, % of its hours", Align: cells.Right},
 	}}
 	january, july := waits(a.Limits(0)), waits(a.Limits(6))
 	for _, l := range a.Limits(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11) {
@@ -48,7 +48,7 @@ func limit(p *sim.Plan, ranked []study.Limit) string {
 		return "no craft and no place holds work back."
 	}
 	first := ranked[0]
-	text := fmt.Sprintf("%s; work waits %.0f h a week for %s, busy %.0f %% of the time.",
+	text := fmt.Sprintf("%s; work waits %.0f h a week for %s, busy %.0f %% of the hours there are.",
 		pool(p, first.Pool), first.Wait, them(p, first.Pool), 100*first.Load)
 	if len(ranked) > 1 && ranked[1].Wait >= max(first.Wait/2, waitWorthNaming) {
 		text += fmt.Sprintf(" Next: %s, %.0f h.", pool(p, ranked[1].Pool), ranked[1].Wait)

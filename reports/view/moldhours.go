@@ -148,5 +148,5 @@ func longest(mean [uses]float64) string {
 var phrases = [uses]string{
 	worked: "is work", setting: "gel coat and laminate set between steps", held: "it stands in cure hold",
 	forPeople: "it waits for people", forShift: "it waits for the next shift", forPlace: "it waits for a place, a hoist or fit air",
-	forWork: "it has no order, or is ahead of its mates", untold: "it waits in line",
+	forWork: "it has no order, or is ahead of its mates", untold: "it waits in a line",
 }

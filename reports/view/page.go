@@ -23,11 +23,16 @@ func (s *Study) Page() (page.Page, error) {
 	}
 	p.Sections = append(append([]page.Section{answer}, charts...),
 		page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(s.Computed())}},
-		page.Section{Heading: "Assumptions", Blocks: []page.Block{
-			page.Text("Every value behind this report. What differs from its default stands first; the defaults that matter most for a decision are worth a look."),
-			page.Table{Table: s.Assumptions()},
-		}})
+		page.Section{Heading: "Assumptions", Blocks: s.assumptions()})
 	return p, nil
+}
+
+func (s *Study) assumptions() []page.Block {
+	blocks := []page.Block{page.Text("Every value behind this report. What differs from its default stands first.")}
+	for _, t := range s.Assumptions() {
+		blocks = append(blocks, page.Table{Table: t})
+	}
+	return blocks
 }
 
 func (s *Study) title() string {
@@ -43,7 +48,8 @@ func (s *Study) answer() []page.Block {
 	if s.Note != "" {
 		blocks = append(blocks, page.Text(s.Note))
 	}
-	blocks = append(blocks, s.facts())
+	blocks = append(blocks, page.Text(fmt.Sprintf("%s in key figures, with %.0f %% confidence intervals from %s:",
+		quoted(s.Base().Name), 100*study.Confidence, count(s.SimulatedYears(), "simulated year"))), s.facts())
 	if s.Replications < stats.Few {
 		blocks = append(blocks, page.Remark(s.Known()))
 	}
@@ -54,6 +60,9 @@ func (s *Study) answer() []page.Block {
 		blocks = append(blocks, page.Table{Table: s.Changes()})
 	} else {
 		blocks = append(blocks, page.Table{Table: s.Figures(s.Base())})
+	}
+	if len(s.Base().Plan.Models) > 1 {
+		blocks = append(blocks, page.Table{Table: s.Models(s.Base())})
 	}
 	binds := s.Limits()
 	if d := s.Demand(); d != "" {

@@ -71,9 +71,9 @@ func signed(v float64, digits int) string {
 // than the last digit.
 func plusMinus(half float64, digits int) string {
 	if vanishes(half, digits) {
-		return " ± <" + fixed(math.Pow10(-digits), digits)
+		return nb + "±" + nb + "<" + fixed(math.Pow10(-digits), digits)
 	}
-	return " ± " + fixed(half, digits)
+	return nb + "±" + nb + fixed(half, digits)
 }
 
 // vanishes tells whether v above zero is printed as zero.
@@ -137,7 +137,11 @@ func change(m *study.Metric, d stats.Difference, digits int) string {
 	return s
 }
 
-const notClear = "not clear"
+const notClear = "not" + nb + "clear"
+
+// nb is a space at which no line breaks; where a writer does not know it, it is
+// a plain space.
+const nb = "\u00a0"
 
 // alone prints one figure with the decimals of its own interval.
 func alone(m *study.Metric, x stats.Summary) string {

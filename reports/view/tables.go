@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"moldturn/reports/cells"
 	"moldturn/sim/stats"
@@ -63,7 +64,7 @@ func (s *Study) addColumns(t *cells.Table, m *study.Metric) {
 	if len(s.Alternatives) < 2 {
 		return
 	}
-	t.Columns = append(t.Columns, cells.Column{Head: "against the base", Align: cells.Right})
+	t.Columns = append(t.Columns, cells.Column{Head: gainHead(m), Align: cells.Right})
 	spread := make([]stats.Summary, len(gains))
 	for i := range gains {
 		spread[i] = gains[i].Summary
@@ -117,6 +118,15 @@ func head(m *study.Metric) string {
 	return m.Label
 }
 
+// gainHead is the head of the differences of a figure. Those of percentages are
+// in points.
+func gainHead(m *study.Metric) string {
+	if m.Share {
+		return "against the base, % points"
+	}
+	return "against the base"
+}
+
 // Figures is every figure of one alternative with its unit.
 func (s *Study) Figures(a *Alternative) cells.Table {
 	t := cells.Table{Title: a.Name, Columns: []cells.Column{{Head: "figure"}, {Head: "value", Align: cells.Right}, {Head: "unit"}}}
@@ -152,11 +162,16 @@ func (s *Study) Known() string {
 	if wide == 0 {
 		return text + "; with one run of each, how well figures are known cannot be said."
 	}
-	text += fmt.Sprintf("; boats a week are known to%s or better", plusMinus(wide, decimals(wide, most(m))))
+	text += fmt.Sprintf("; boats a week are known to %s or better", known(wide, decimals(wide, most(m))))
 	if s.Replications < stats.Few {
 		text += fmt.Sprintf(". Only %d repeats: intervals from so few are rough", s.Replications)
 	}
 	return text + "."
+}
+
+// known is a half width in a sentence, "± 0.08".
+func known(half float64, digits int) string {
+	return strings.TrimPrefix(plusMinus(half, digits), nb)
 }
 
 // count is a number with its noun, "1 year", "20 years".
