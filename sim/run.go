@@ -104,7 +104,7 @@ type facts struct {
 func Simulate(p *Plan, air *Air, seed uint64, replication int, obs record.Observer) error {
 	r := &Run{plan: p, air: air, obs: obs, clk: clock.New(), root: draw.Root(seed, replication), verbs: &verbs}
 	r.start()
-	if err := r.clk.Run(p.Length, r); err != nil {
+	if err := r.pass(r); err != nil {
 		return fmt.Errorf("%s: %w", p.Name, err)
 	}
 	r.close()
