@@ -17,12 +17,12 @@ func (r *Run) ask(j int32) {
 	b := &r.jobs[j]
 	now := r.clk.Now()
 	b.state, b.asked, b.since = waiting, now, now
-	b.cause = record.Cause{Of: None}
 	b.urgent = r.step(b).Urgent
 	if b.order != None {
 		b.urgent += r.orders[b.order].urgent
 	}
 	p := r.firstNeed(b)
+	b.cause = r.causeIn(p)
 	alone := r.last && r.pools[p].head == None && r.clk.Quiet()
 	r.line(p, j)
 	if alone {
@@ -62,8 +62,20 @@ func (b *job) holds(p int16) bool {
 }
 
 // choose starts what can start, over all pools that changed, in the total
-// order of claims. A pool is searched until nothing of it is left.
+// order of claims, and says of what stays why it waits now.
 func (r *Run) choose() {
+	r.search()
+	for _, j := range r.reopened {
+		if b := &r.jobs[j]; b.state == waiting && b.queue != None && r.empty(b.queue) {
+			r.park(j, b.queue, r.causeIn(b.queue))
+		}
+	}
+	r.reopened = r.reopened[:0]
+}
+
+// search goes through the lines of the pools that changed. A pool is searched
+// until nothing of it is left.
+func (r *Run) search() {
 	for {
 		if len(r.dirty) == 1 && r.chooseAlone(r.dirty[0]) {
 			return

@@ -96,6 +96,7 @@ func (r *Run) breakDown(f int32) {
 		r.pools[q].free--
 		return
 	}
+	r.pools[q].used-- // it is in nobody's use while it is down
 	j := unit.holder
 	if b := &r.jobs[j]; b.state == working {
 		b.down = true
@@ -121,6 +122,8 @@ func (r *Run) repaired(f int32) {
 		if unit.holder == None {
 			r.pools[q].free++
 			r.touch(q)
+		} else {
+			r.pools[q].used++
 		}
 	}
 	r.nextFailure(f)

@@ -52,9 +52,10 @@ func (r *Run) reopen(j int32) {
 	b := &r.jobs[j]
 	b.state = waiting
 	p := r.firstNeed(b)
-	if b.resumed {
-		p = int32(r.step(b).Craft)
+	if c := r.step(b).Craft; b.resumed && c != None {
+		p = int32(c)
 	}
 	r.line(p, j)
+	r.reopened = append(r.reopened, j)
 	r.touch(p)
 }

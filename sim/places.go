@@ -30,9 +30,7 @@ func (r *Run) release(b *job, p int16) {
 	if u := b.held[i].unit; u != None {
 		unit := &r.pools[q].units[u]
 		unit.holder = None
-		if unit.down { // free it only when it is repaired
-			r.use(q)
-			r.pools[q].used--
+		if unit.down { // in use by nobody, and free only when it is repaired
 			b.held = slices.Delete(b.held, i, i+1)
 			return
 		}

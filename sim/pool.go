@@ -162,6 +162,17 @@ func (r *Run) delist(c int16, j int32) {
 	b.runNext, b.runPrev = None, None
 }
 
+// causeIn names the reason of a wait in the line of a pool of which nothing is
+// left, so that nobody has looked what else is missing.
+func (r *Run) causeIn(p int32) record.Cause {
+	if crafts := int32(len(r.plan.Crafts)); p >= crafts && p < r.anything() {
+		return r.causeOf(int16(p - crafts))
+	} else if p < crafts {
+		return record.Cause{Reason: record.NoCrew, Of: int16(p)}
+	}
+	return record.Cause{Of: None}
+}
+
 // causeOf names the reason of a wait for a place.
 func (r *Run) causeOf(p int16) record.Cause {
 	if r.plan.Places[p].Kind == Hoist {

@@ -81,6 +81,7 @@ type Run struct {
 	dirty    []int32 // pools to search in this instant
 	toMatch  []int16 // parts to match in this instant
 	blocked  []int16 // parts that wait for the limit on the floor
+	reopened []int32 // jobs that the air, or a repair, let into line again in this instant
 	shedding []int16 // crafts that lost people in this instant
 
 	list          []int32
