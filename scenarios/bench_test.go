@@ -82,3 +82,10 @@ func BenchmarkMainJob(b *testing.B) {
 		})
 	}
 }
+
+// Reading the demo and making plans of all its alternatives.
+func BenchmarkLoad(b *testing.B) {
+	for b.Loop() {
+		load(b, "fenwater", 2)
+	}
+}

@@ -1,6 +1,8 @@
 package scenarios
 
 import (
+	"slices"
+
 	"moldturn/sim/study"
 )
 
@@ -8,6 +10,11 @@ import (
 type Scenario struct {
 	Base         *Plant
 	Alternatives []Alternative // the base first
+
+	tree     *Tree
+	doc      *Document
+	standard *Value
+	options  Options
 }
 
 // Alternative is the plant with some changes.
@@ -43,13 +50,17 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 	if len(complaints) > 0 {
 		return nil, complaints
 	}
-	base, complaints := Build(v, o.Years, -1, o.Files)
+	standard, err := standardRoutes()
+	if err != nil {
+		return nil, Complaints{{File: name, Message: err.Error()}}
+	}
+	base, complaints := tree.build(v, standard, o)
 	if len(complaints) > 0 {
 		return nil, complaints
 	}
-	s := &Scenario{Base: base, Alternatives: []Alternative{{Name: v.At("base_name").Text(), Plant: base}}}
+	s := &Scenario{Base: base, Alternatives: []Alternative{{Name: v.At("base_name").Text(), Plant: base}}, tree: tree, doc: doc, standard: standard, options: o}
 	for alternative, a := range v.Each("alternatives") {
-		plant, faults := tree.alternative(doc, a.Changes(), o)
+		plant, faults := s.plant(a.Changes())
 		for i := range faults {
 			faults[i].Message = "with alternatives." + alternative + ": " + faults[i].Message
 		}
@@ -66,17 +77,32 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 	return s, nil
 }
 
-// alternative makes the plan of the document with changes.
-func (t *Tree) alternative(doc *Document, changes []Change, o Options) (*Plant, Complaints) {
-	changed, complaints := t.Apply(doc, changes...)
+// With makes one more alternative of the base: the plant with changes. It is
+// not added to Alternatives.
+func (s *Scenario) With(name string, changes ...Change) (Alternative, Complaints) {
+	plant, complaints := s.plant(changes)
+	if len(complaints) > 0 {
+		return Alternative{}, complaints
+	}
+	a := Alternative{Name: name, Plant: plant}
+	for _, ch := range changes {
+		a.Changes = append(a.Changes, ch.String())
+	}
+	return a, nil
+}
+
+// plant makes the plan of the base with changes. The list of alternatives is
+// left out of it: it was tried with the base.
+func (s *Scenario) plant(changes []Change) (*Plant, Complaints) {
+	changed, complaints := s.tree.Apply(s.doc, append(slices.Clone(changes), Change{Path: "alternatives", value: &node{shape: empty}})...)
 	if len(complaints) > 0 {
 		return nil, complaints
 	}
-	v, complaints := t.Bind(changed)
+	v, complaints := s.tree.Bind(changed)
 	if len(complaints) > 0 {
 		return nil, complaints
 	}
-	return Build(v, o.Years, -1, o.Files)
+	return s.tree.build(v, s.standard, s.options)
 }
 
 // Study is the scenario as a study runs it.

@@ -36,6 +36,7 @@ func (p *Plant) Plan() *sim.Plan {
 type builder struct {
 	v          *Value
 	standard   *Value // the standard routes
+	laws       laws
 	plan       *sim.Plan
 	complaints Complaints
 	horizon    clock.Time
@@ -50,21 +51,13 @@ type builder struct {
 	exceptions shift.Exceptions
 }
 
-// Build makes a plan of a bound scenario. years and warm take the place of
-// run.years and run.warm_up when they are not negative. files opens what the
-// scenario names beside itself; it may be nil.
-func Build(v *Value, years, warm int, files func(name string) ([]byte, error)) (*Plant, Complaints) {
-	standard, err := standardRoutes()
-	if err != nil {
-		return nil, Complaints{v.Complain(err.Error(), "", "")}
-	}
+// build makes a plan of a scenario bound by t.
+func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
+	years, warm := o.Years, v.At("run.warm_up").Count()
 	if years < 0 {
 		years = v.At("run.years").Count()
 	}
-	if warm < 0 {
-		warm = v.At("run.warm_up").Count()
-	}
-	b := &builder{v: v, standard: standard, plan: &sim.Plan{Name: v.At("name").Text()}}
+	b := &builder{v: v, standard: standard, laws: t.laws, plan: &sim.Plan{Name: v.At("name").Text()}}
 	start := v.At("start").Date()
 	b.plan.Start = shift.DateOf(start.Year(), start.Month(), start.Day())
 	from := shift.Midnight(b.plan.Start, shift.DateOf(b.plan.Start.Year+warm, b.plan.Start.Month, b.plan.Start.Day))
@@ -80,7 +73,7 @@ func Build(v *Value, years, warm int, files func(name string) ([]byte, error)) (
 	b.models()
 	b.background()
 	p := &Plant{Value: v, Warm: warm, Years: years}
-	b.demand(p, files)
+	b.demand(p, o.Files)
 	if len(b.complaints) == 0 {
 		for _, plan := range []*sim.Plan{p.Capacity, p.Dated} {
 			if plan == nil {

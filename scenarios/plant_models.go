@@ -133,7 +133,7 @@ func (b *builder) vary(d draw.Dist) draw.Dist {
 	if low != high || cv == 0 || d.Mean() == 0 {
 		return d
 	}
-	spread, err := draw.Gamma(d.Mean(), max(cv, 0.001))
+	spread, err := b.laws.spread(d.Mean(), max(cv, 0.001))
 	if err != nil {
 		return d
 	}

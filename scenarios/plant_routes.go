@@ -160,7 +160,7 @@ func (r *routeBuilder) workOf(v *Value, s *sim.Step) draw.Dist {
 		}
 		text = m[3]
 	}
-	d, err := parseDist(param.Row{Path: v.Path(), Kind: param.Dist, High: 10000}, text)
+	d, err := r.b.laws.parse(param.Row{Path: v.Path(), Kind: param.Dist, High: 10000}, text)
 	if err != nil {
 		r.b.problem(v, err)
 		return nil

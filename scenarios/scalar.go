@@ -27,7 +27,7 @@ func (b *binder) scalar(v *Value) {
 	case param.Ref:
 		b.refs = append(b.refs, v)
 	case param.Dist, param.NumberDist:
-		v.dist, err = parseDist(row, v.text)
+		v.dist, err = b.tree.laws.parse(row, v.text)
 	default:
 		v.number, err = parseInRange(row, row.Kind, v.text)
 	}

@@ -11,9 +11,11 @@ import (
 )
 
 // Tree is the set of inputs a scenario may give: one branch per word of the
-// paths of all rows. It is not changed once made and may be shared.
+// paths of all rows. It remembers the distributions it has read, whose tables
+// take time to make, so one Tree serves one goroutine at a time.
 type Tree struct {
 	root *branch
+	laws laws
 }
 
 // branch is one input, or a group of inputs that has no row of its own.
@@ -31,7 +33,7 @@ type branch struct {
 // wherever inputs are shown. The input "version" is added, a row for it is
 // refused. The error names every row that is wrong (see check.go).
 func NewTree(rows []param.Row) (*Tree, error) {
-	t := &Tree{root: &branch{row: param.Row{Kind: param.Group}}}
+	t := &Tree{laws: laws{}, root: &branch{row: param.Row{Kind: param.Group}}}
 	var faults []error
 	for _, row := range append([]param.Row{versionRow}, rows...) {
 		if err := t.add(row); err != nil {
