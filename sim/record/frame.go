@@ -53,6 +53,26 @@ func (f *Frame) Open() int {
 	return n
 }
 
+// WholeWeeks is the weeks [first, end) that lie wholly in the run, counted from
+// the Monday on or before Start, warm-up included.
+func (f *Frame) WholeWeeks() (first, end int) {
+	whole := Frame{Start: f.Start, To: f.To}
+	return whole.firstWeek(), whole.lastWeek()
+}
+
+// Counted is the first week that lies wholly in the frame, as WholeWeeks counts.
+func (f *Frame) Counted() int { return f.firstWeek() }
+
+// IsShut is true for a week in which the plant is shut down.
+func (f *Frame) IsShut(w int) bool { return f.shut(w) }
+
+// WeekYear is the week of the year of week w, 0 … 52, counted from the first
+// Thursday of the year.
+func (f *Frame) WeekYear(w int) int {
+	thursday := shift.DateAt(f.Start, shift.WeekStart(f.Start, w)).AddDays(3)
+	return thursday.DaysSince(shift.DateOf(thursday.Year, time.January, 1)) / 7
+}
+
 func (f *Frame) shut(w int) bool { return w >= 0 && w < len(f.Shut) && f.Shut[w] }
 
 // firstWeek and lastWeek bound the whole weeks of the frame.

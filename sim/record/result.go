@@ -68,6 +68,7 @@ type Result struct {
 	WeekShips []int                     // boats shipped by whole week of the frame
 	WeekOpen  []bool                    // by the same weeks: not shut down
 	WeekYear  []int                     // by the same weeks: week of the year, 0 … 52
+	RunShips  []int                     // boats shipped by week of the whole run, warm-up included, as Frame.Shut counts weeks
 	MonthOpen [12]int                   // open weeks by month of their Thursday
 	MonthShip [12]int                   // boats shipped in those weeks
 	Shipped   int                       // in open weeks

@@ -2,7 +2,6 @@ package record
 
 import (
 	"slices"
-	"time"
 
 	"moldturn/sim/clock"
 	"moldturn/sim/shift"
@@ -39,23 +38,19 @@ func NewTally(f Frame) *Tally {
 	for i := range t.use {
 		t.use[i].start = f.Start
 	}
+	t.r.RunShips = make([]int, shift.WeekAt(f.Start, f.To)+1)
 	t.first = f.firstWeek()
 	for w := t.first; w < f.lastWeek(); w++ {
 		thursday := shift.DateAt(f.Start, shift.WeekStart(f.Start, w)).AddDays(3)
 		open := !f.shut(w)
 		t.r.WeekShips = append(t.r.WeekShips, 0)
 		t.r.WeekOpen = append(t.r.WeekOpen, open)
-		t.r.WeekYear = append(t.r.WeekYear, weekOfYear(thursday))
+		t.r.WeekYear = append(t.r.WeekYear, f.WeekYear(w))
 		if open {
 			t.r.MonthOpen[thursday.Month-1]++
 		}
 	}
 	return t
-}
-
-// weekOfYear counts weeks from the first Thursday of the year, 0 … 52.
-func weekOfYear(thursday shift.Date) int {
-	return thursday.DaysSince(shift.DateOf(thursday.Year, time.January, 1)) / 7
 }
 
 // Result gives what was counted. The Tally must not be used afterwards.
@@ -142,6 +137,9 @@ func (t *Tally) Pull(p *Pull) {
 // Ship implements Observer.
 func (t *Tally) Ship(s *Ship) {
 	t.floor--
+	if w := shift.WeekAt(t.frame.Start, s.At); w < len(t.r.RunShips) {
+		t.r.RunShips[w]++
+	}
 	if s.At < t.frame.From || s.At >= t.frame.To {
 		return
 	}

@@ -31,6 +31,7 @@ type Alternative struct {
 // Setup is what to run.
 type Setup struct {
 	Alternatives []Alternative // the first is the base
+	First        int           // replications are First, First+1, …; those before are left to others
 	Replications int
 	Seed         uint64
 	Workers      int
@@ -77,9 +78,9 @@ func Compare(ctx context.Context, s *Setup) ([]Runs, error) {
 		g.Go(func() error {
 			airs := map[string]*sim.Air{}
 			for i := range s.Alternatives {
-				o, err := s.run(ctx, &s.Alternatives[i], rep, airs)
+				o, err := s.run(ctx, &s.Alternatives[i], s.First+rep, airs)
 				if err != nil {
-					return fmt.Errorf("%s, replication %d: %w", s.Alternatives[i].Name, rep+1, err)
+					return fmt.Errorf("%s, replication %d: %w", s.Alternatives[i].Name, s.First+rep+1, err)
 				}
 				out[i].Outcomes[rep] = o
 			}

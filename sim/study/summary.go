@@ -26,18 +26,13 @@ func (r *Runs) Summary(m *Metric) (stats.Summary, bool) {
 }
 
 // Difference is a figure of r less that of base, over the replications that
-// both have, run under the same luck.
+// both have, run under the same luck. The interval holds for itself.
 func (r *Runs) Difference(base *Runs, m *Metric) (stats.Difference, bool) {
-	var a, b []float64
-	for i := range min(len(r.Outcomes), len(base.Outcomes)) {
-		x, okX := m.Of(&r.Outcomes[i])
-		y, okY := m.Of(&base.Outcomes[i])
-		if okX && okY {
-			a, b = append(a, x), append(b, y)
-		}
-	}
-	if len(a) == 0 {
-		return stats.Difference{}, false
-	}
-	return stats.Paired(a, b, Confidence), true
+	return r.difference(base, m, Confidence)
+}
+
+// Together is Difference with an interval that holds together with those of
+// several differences, this one counted (Bonferroni).
+func (r *Runs) Together(base *Runs, m *Metric, several int) (stats.Difference, bool) {
+	return r.difference(base, m, stats.Bonferroni(Confidence, several))
 }
