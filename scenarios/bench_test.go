@@ -41,7 +41,7 @@ func BenchmarkPlantYear(b *testing.B) {
 	for _, name := range Bundled() {
 		b.Run(name, func(b *testing.B) {
 			s := load(b, name, 4)
-			air, err := s.Base.Air(0)
+			air, err := s.Base.Air(1, 0)
 			if err != nil {
 				b.Fatal(err)
 			}

@@ -102,7 +102,11 @@ func (s *Scenario) plant(changes []Change) (*Plant, Complaints) {
 	if len(complaints) > 0 {
 		return nil, complaints
 	}
-	return s.tree.build(v, s.standard, s.options)
+	p, complaints := s.tree.build(v, s.standard, s.options)
+	if p != nil && p.Plan().Cure == s.Base.Plan().Cure {
+		p.resin = s.Base.resin
+	}
+	return p, complaints
 }
 
 // Study is the scenario as a study runs it.

@@ -5,6 +5,7 @@ import (
 
 	"moldturn/sim"
 	"moldturn/sim/clock"
+	"moldturn/sim/cure"
 	"moldturn/sim/param"
 	"moldturn/sim/param/guess"
 	"moldturn/sim/param/unit"
@@ -22,6 +23,9 @@ type Plant struct {
 	Climate  string // the same for plants under the same climate and heating
 	Warm     int    // years
 	Years    int
+
+	weather weather
+	resin   func() *cure.Table // made when it is first asked for
 }
 
 // Plan is one of the plans, the one figures of capacity are taken from.
@@ -49,6 +53,9 @@ type builder struct {
 	shifts     map[string]*shift.Calendar
 	shiftNames []string
 	exceptions shift.Exceptions
+	barcol     cure.Barcol
+	areas      map[string]int
+	weather    weather
 }
 
 // build makes a plan of a scenario bound by t.
@@ -63,7 +70,7 @@ func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
 	from := shift.Midnight(b.plan.Start, shift.DateOf(b.plan.Start.Year+warm, b.plan.Start.Month, b.plan.Start.Day))
 	b.plan.Length = shift.Midnight(b.plan.Start, shift.DateOf(b.plan.Start.Year+warm+years, b.plan.Start.Month, b.plan.Start.Day))
 	b.horizon = b.plan.Length + 60*clock.Day
-	b.plan.Areas = []string{"plant"}
+	b.climate(o.Files)
 	b.physics()
 	b.calendars()
 	b.people()
@@ -72,7 +79,8 @@ func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
 	b.policies()
 	b.models()
 	b.background()
-	p := &Plant{Value: v, Warm: warm, Years: years}
+	b.stepAreas()
+	p := &Plant{Value: v, Warm: warm, Years: years, weather: b.weather, resin: resinOf(b.plan.Cure)}
 	b.demand(p, o.Files)
 	if len(b.complaints) == 0 {
 		for _, plan := range []*sim.Plan{p.Capacity, p.Dated} {

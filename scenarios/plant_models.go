@@ -11,8 +11,6 @@ import (
 // models makes the boats, their parts, molds and routes.
 func (b *builder) models() {
 	dark, _ := b.plan.Finish.Color("dark")
-	k := b.v.At("sticking")
-	stuck := sim.Stuck{Part: draw.Compile(k.At("part_hours").Dist()), Mold: draw.Compile(k.At("mold_hours").Dist()), Scrap: k.At("scrap_above").Hours(), Coats: k.At("coats").Count()}
 	for name, v := range b.v.Each("models") {
 		m := sim.Model{Name: name}
 		m.Colors = b.shares(v.At("colors"))
@@ -24,7 +22,7 @@ func (b *builder) models() {
 		for part, pv := range v.Each("parts") {
 			p := sim.Part{Name: part, Model: number, Index: int16(len(m.Parts)), Area: pv.At("area").SquareMeters(), Color: sim.None,
 				Band: pv.At("band_share").Share(), Zone: shapeOf(pv.At("shape").Text()), Care: sim.None, InUse: pv.At("molds").Count(),
-				Visible: pv.At("visible").Flag(), Grade: b.grade(pv.At("grade")), BandLook: dark, Chips: b.v.At("chips.share").Share(), Stuck: stuck}
+				Visible: pv.At("visible").Flag(), Grade: b.grade(pv.At("grade")), BandLook: dark, Chips: b.v.At("chips.share").Share()}
 			if pv.At("color").Given() {
 				p.Color = b.colors[pv.At("color").Text()]
 			}

@@ -41,6 +41,10 @@ func (b *builder) placeList() {
 		if v.At("count").Given() {
 			p.Count = v.At("count").Count()
 		}
+		p.Area = b.areaOf(v.At("area"), sim.None)
+		if v.At("warm").Given() {
+			p.Area = b.warmArea(v.At("warm").Celsius())
+		}
 		if v.At("guns").Len() > 0 && (p.Count < 0 || p.Kind != sim.Booth) {
 			b.complain(v.At("guns"), "gun sets need a booth with a count", "kind: booth, count: 1 or more", "")
 			continue

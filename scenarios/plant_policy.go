@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"strconv"
 	"time"
 
 	"moldturn/sim"
@@ -13,15 +14,16 @@ func (b *builder) policies() {
 	p, v := b.plan, b.v
 	s := v.At("strip")
 	p.Strip = policy.Strip{
-		Kind:  map[string]policy.StripKind{"never": policy.StripNever, "every": policy.StripEvery, "seasonal": policy.StripSeasonal}[s.At("policy").Text()],
+		Kind: map[string]policy.StripKind{"never": policy.StripNever, "every": policy.StripEvery, "seasonal": policy.StripSeasonal,
+			"by build-up": policy.StripByBuildUp, "by luster": policy.StripByLuster, "opportunistic": policy.StripOpportunistic}[s.At("policy").Text()],
 		Every: s.At("every").Count(), Hot: s.At("hot").Count(), Cool: s.At("cool").Count(),
+		Haze: s.At("haze").Number(), Limit: s.At("luster").Number(),
 		FullEvery: s.At("full_every").Count(), FullAt: s.At("full_at").Number(),
 		LightCoats: s.At("light_coats").Count(), FullCoats: s.At("full_coats").Count(),
 		LightLoss: s.At("light_loss").Number(), FullLoss: s.At("full_loss").Number(),
 	}
 	p.Wax = policy.Wax{Every: v.At("wax.every").Count(), Coats: v.At("wax.coats").Count()}
-	h := v.At("hold")
-	p.Hold = policy.Hold{Clock: h.At("clock").Hours(), Equivalent: h.At("equivalent").Hours(), Most: h.At("most").Hours()}
+	b.hold()
 	r := v.At("release")
 	p.Release = policy.Release{
 		Kind: map[string]policy.ReleaseKind{"oldest": policy.Oldest, "due date": policy.DueDate, "color run": policy.ColorRun}[r.At("order").Text()],
@@ -31,19 +33,10 @@ func (b *builder) policies() {
 	for _, c := range v.Each("break_in.coats") {
 		p.BreakIn.Coats = append(p.BreakIn.Coats, c.Count())
 	}
-	for _, c := range v.Each("break_in.sticks") {
-		p.BreakIn.Stick = append(p.BreakIn.Stick, c.Share())
-	}
-	if n := len(p.BreakIn.Stick); n != 0 && n != len(p.BreakIn.Coats) {
-		b.complain(v.At("break_in.sticks"), "break_in.sticks and break_in.coats must have as many entries", "", "")
-	}
 	l := v.At("life")
 	p.Life = policy.Life{Limit: l.At("turns").Count(), Resurfaces: l.At("resurfaces").Count(), Surface: l.At("surface_after").Number(),
-		SurfaceHigh: l.At("surface_limit").Number(), ReserveIdle: l.At("reserve_idle").Hours() / 24, CallAfter: l.At("call_reserve_after").Hours()}
+		SurfaceHigh: l.At("surface_limit").Number(), ReserveIdle: l.At("reserve_idle").Hours() / 24, CallAfter: l.At("call_reserve_after").Hours(), RepairCoats: l.At("repair_coats").Count()}
 	b.season()
-	k := v.At("sticking")
-	p.Sticking = policy.Sticking{Base: k.At("base").Share(), AfterStrip: k.At("after_strip").Number(), PerCoat: k.At("per_coat").Number(),
-		PerBuildUp: k.At("per_build_up").Number(), PerCold: k.At("per_cold_degree").Number(), ColdC: k.At("cold").Celsius(), Most: k.At("most").Share()}
 	p.Chip = draw.Compile(v.At("chips.hours").Dist())
 	w := v.At("window")
 	p.Window = sim.Window{Limit: w.At("limit").Hours(), Wash: w.At("wash_after").Hours(), Scuff: w.At("scuff").Number(), Slots: w.At("slots").Count(), Craft: sim.None}
@@ -54,7 +47,43 @@ func (b *builder) policies() {
 	}
 	a := v.At("air")
 	p.Limits = sim.Limits{DewMargin: a.At("dew_margin").Kelvins(), MostRH: a.At("most_humidity").Share(), LeastC: a.At("least_temperature").Celsius()}
-	p.Rework = sim.Rework{Target: v.At("quality.target").Number(), Rounds: v.At("quality.rounds").Count()}
+	p.Rework = sim.Rework{Target: b.target(), Slack: v.At("quality.slack").Number(), Rounds: v.At("quality.rounds").Count()}
+}
+
+// hold sets the hold rule; a Barcol hardness is wanted as the degree of cure at
+// which it reads.
+func (b *builder) hold() {
+	h := b.v.At("hold")
+	hold := policy.Hold{Clock: h.At("clock").Hours(), Equivalent: h.At("equivalent").Hours(), Degree: h.At("degree").Share(), Most: h.At("most").Hours()}
+	hold.Degree = max(hold.Degree, b.barcol.Degree(h.At("barcol").Number()))
+	if hold.Most > 0 && hold.Most < hold.Clock {
+		b.complain(h.At("most"), "hold.most is shorter than hold.clock", "0 h, or at least hold.clock", "")
+	}
+	if most := b.plan.Cure.PlateauMost; hold.Degree >= most {
+		b.complain(h.At("barcol"), "no part ever gets as hard as hold.degree and hold.barcol ask", "below a Barcol hardness of "+strconv.FormatFloat(b.barcol.At(most), 'f', 0, 64), "")
+	}
+	b.plan.Hold = hold
+}
+
+// target is the luster that is promised, also when it is given as gloss or by
+// eye.
+func (b *builder) target() float64 {
+	q := b.v.At("quality")
+	points := q.At("target").Number()
+	if g := q.At("target_gloss"); g.Given() {
+		points = b.plan.Finish.Gloss.Points(g.Number())
+	}
+	if e := q.At("target_by_eye"); e.Given() {
+		var names []string
+		for _, v := range b.plan.Finish.Eye {
+			if v.Grade == e.Text() {
+				return v.Points
+			}
+			names = append(names, v.Grade)
+		}
+		b.unknownName(e, "grade by eye", e.Text(), names)
+	}
+	return points
 }
 
 func (b *builder) season() {

@@ -137,6 +137,12 @@ func (r *routeBuilder) step(v *Value, own bool) (s sim.Step, ok bool) {
 	s.Swap = r.placesOf(v.At("swaps"), own)
 	s.Use = r.placesOf(v.At("uses"), own)
 	s.Free = r.placesOf(v.At("frees"), own)
+	if s.When == sim.NeedHeat && !r.b.warms(s.Take) {
+		if own {
+			r.b.complain(v, "a step for parts that need heat takes no place that is warm", "takes: a place with warm: 30 C", "")
+		}
+		return s, false
+	}
 	return s, true
 }
 

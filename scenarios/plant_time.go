@@ -26,9 +26,12 @@ func (v *Value) plainAt(path string) (*Value, bool) {
 	return v.At(path), true
 }
 
-// physics sets cure and finish.
+// physics sets cure, finish and defects.
 func (b *builder) physics() {
 	b.plan.Cure, b.plan.Finish = cure.Default(), finish.Default()
+	b.hardness()
+	b.scales()
+	b.defects()
 	b.set(cure.Inputs(), b.plan.Cure.Set)
 	b.set(finish.Inputs(), b.plan.Finish.Set)
 	for name, g := range b.v.Each("finish.grades") {
@@ -105,7 +108,7 @@ func (b *builder) people() {
 		b.craftNames = append(b.craftNames, name)
 	}
 	for name, v := range b.v.Each("crafts") {
-		c := sim.Craft{Name: name, Late: hoursOrNever(v.At("late")), Overtime: hoursOrNever(v.At("overtime")), HotSlow: v.At("slower_when_hot").Share()}
+		c := sim.Craft{Name: name, Late: hoursOrNever(v.At("late")), Overtime: hoursOrNever(v.At("overtime")), HotSlow: v.At("slower_when_hot").Share(), Area: b.areaOf(v.At("area"), 0)}
 		absence := v.At("absence").Share()
 		hot := absence
 		if v.At("absence_hot").Given() {

@@ -2,8 +2,10 @@ package scenarios
 
 import (
 	"moldturn/sim"
+	"moldturn/sim/climate"
 	"moldturn/sim/cure"
 	"moldturn/sim/finish"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/param"
 	"moldturn/sim/policy"
 )
@@ -11,7 +13,7 @@ import (
 // Rows lists every input of a plant, from the packages that use them.
 func Rows() []param.Row {
 	var rows []param.Row
-	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), cure.Inputs(), finish.Inputs()} {
+	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs()} {
 		rows = append(rows, part...)
 	}
 	return rows

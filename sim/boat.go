@@ -62,6 +62,7 @@ func (r *Run) assemble(i int32) {
 			boat.piece.luster = min(boat.piece.luster, luster)
 		}
 		boat.piece.conceded = boat.piece.conceded || part.piece.conceded
+		r.join(boat, part)
 		for _, h := range boat.held {
 			if h.unit != None {
 				r.pools[r.place(h.place)].units[h.unit].holder = j
@@ -81,6 +82,7 @@ func (r *Run) ship(j int32) {
 	o := &r.orders[i]
 	f := &r.fact.ship
 	*f = record.Ship{At: r.clk.Now(), Arrived: o.arrived, Released: o.began, Due: o.due, Order: o.number, Model: o.model, Color: o.color, Luster: b.piece.luster, Conceded: b.piece.conceded}
+	r.escapes(b, f)
 	r.endJob(j)
 	if o.cancelled != 0 {
 		r.clk.Cancel(o.cancelled)

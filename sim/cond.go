@@ -19,6 +19,8 @@ const (
 	WornOut
 	TooLate
 	StuckPart
+	NeedHeat
+	Flawed
 	conditions
 )
 
@@ -40,6 +42,8 @@ var conds = [conditions]cond{
 	WornOut:     {"worn out", "the mold is to be resurfaced or replaced", func(r *Run, j int32) bool { return r.moldOf(j).worn }},
 	TooLate:     {"window missed", "the gel coat is too old for lay-up and is washed out", func(r *Run, j int32) bool { return r.washOut(j) }},
 	StuckPart:   {"stuck", "the part was stuck in its mold", func(r *Run, j int32) bool { return r.jobs[j].piece.stuck }},
+	NeedHeat:    {"needs heat", "the longest hold is over and the part is not as hard as wanted", func(r *Run, j int32) bool { return r.jobs[j].piece.made.warm }},
+	Flawed:      {"flawed", "inspection found flaws that are to be put right", func(r *Run, j int32) bool { return r.jobs[j].piece.made.mend > 0 }},
 }
 
 func (r *Run) holds(c Cond, j int32) bool { return conds[c].of(r, j) }

@@ -19,7 +19,7 @@ var inf = math.Inf(1)
 // list at every call.
 func Inputs() []param.Row {
 	var rows []param.Row
-	for _, part := range [][]param.Row{runInputs(), calendarInputs(), craftInputs(), placeInputs(), modelInputs(), routeInputs(), demandInputs(), limitInputs()} {
+	for _, part := range [][]param.Row{runInputs(), calendarInputs(), craftInputs(), placeInputs(), modelInputs(), routeInputs(), demandInputs(), limitInputs(), madeInputs()} {
 		rows = append(rows, part...)
 	}
 	return rows
@@ -190,6 +190,7 @@ func demandInputs() []param.Row {
 		{Path: "demand.cancel_after", Kind: param.Duration, Low: 0, High: 1e6, Default: "12 wk", Doc: "a dated order that is not begun this long after its due date is lost; 0 h: never", Mark: param.Assumption, Source: guessed},
 		{Path: "demand.file", Kind: param.Text, Optional: true, Doc: "order book as CSV beside the scenario: model, color, arrives, due, band, priority", Mark: param.User, Source: yours},
 		{Path: "quality.target", Kind: param.Number, Low: 0, High: 100, Default: "97", Doc: "luster that is promised, on the 100-point scale", Mark: param.User, Source: yours},
+		{Path: "quality.slack", Kind: param.Number, Low: 0, High: 20, Default: "0.5", Doc: "points of luster under the target, once all post-cure has come out, that a customer does not mind; a boat further under has escaped", Mark: param.Assumption, Source: guessed},
 		{Path: "quality.rounds", Kind: param.Count, Low: 0, High: 10, Default: "2", Doc: "rounds of buffing before a part is conceded", Mark: param.Assumption, Source: guessed},
 	}
 }
@@ -204,9 +205,5 @@ func limitInputs() []param.Row {
 		{Path: "air.dew_margin", Kind: param.Difference, Low: 0, High: 20, Default: "3 C", Doc: "how far a mold must be above dew point for wax and gel coat", Mark: param.Published, Source: "surface 3 °C above dew point: DIN EN ISO 12944 practice for coatings"},
 		{Path: "air.most_humidity", Kind: param.Share, Low: 0, High: 1, Default: "0 %", Doc: "the highest relative humidity for wax and gel coat; 0: no limit", Mark: param.Published, Source: "80 % in class rules: Rules for Classification of FRP Ships, moulding section"},
 		{Path: "air.least_temperature", Kind: param.Temperature, Low: -10, High: 40, Default: "16 C", Doc: "the lowest mold temperature for gel coat", Mark: param.Published, Source: "60 – 80 °F: \"Gelcoat application – thickness, initiator level, temperature\", supplier guide"},
-		{Path: "climate.months.plant", Kind: param.List, Low: 12, High: 12, Default: "[21 C, 21 C, 21 C, 21 C, 21 C, 21 C, 21 C, 21 C, 21 C, 21 C, 21 C, 21 C]", Doc: "plant temperature by month, January first", Mark: param.User, Source: yours},
-		{Path: "climate.months.plant[]", Kind: param.Temperature, Low: -30, High: 60, Doc: "plant temperature of a month", Mark: param.User, Source: yours},
-		{Path: "climate.months.heat_index", Kind: param.List, Low: 12, High: 12, Default: "[70 F, 70 F, 70 F, 70 F, 70 F, 70 F, 70 F, 70 F, 70 F, 70 F, 70 F, 70 F]", Doc: "heat index in working hours by month, January first", Mark: param.User, Source: yours},
-		{Path: "climate.months.heat_index[]", Kind: param.Temperature, Low: -30, High: 80, Doc: "heat index of a month", Mark: param.User, Source: yours},
 	}
 }

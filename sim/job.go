@@ -90,6 +90,7 @@ type piece struct {
 	stuckHours  float64
 	stuck       bool
 	conceded    bool
+	made        made
 }
 
 // newJob gives a free row of the table of jobs.

@@ -14,6 +14,7 @@ const (
 	luckBackground
 	luckMold
 	luckBoat
+	luckFlaw // with the defect and how often the part was sprayed
 )
 
 // Numbers of the draws of one part, beside the times of its steps, which use
@@ -25,6 +26,7 @@ const (
 	luckStickMold
 	luckChip
 	luckChipHours
+	luckPullReading
 )
 
 // Draws of a part that come once for each round of rework begin here.

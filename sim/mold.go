@@ -39,6 +39,8 @@ type mold struct {
 	coatsDue int32
 	repair   float64 // labor hours of repair due
 	buildUp  float64
+	reading  float64 // of the last part, as if it were dark; by-luster strips only
+	low      int8    // parts in a row that read under the limit
 	surface  float64
 	lastPull clock.Time // 0: none
 	readyAt  clock.Time // since when it waits for an order
@@ -175,7 +177,7 @@ func (r *Run) verbChecked(j int32) bool {
 	m.worn = l.Limit > 0 && int(m.turns) >= l.Limit*int(m.renewals+1) || l.SurfaceHigh > 0 && m.surface >= l.SurfaceHigh
 	m.due = policy.NoStrip
 	if !m.worn && m.breakIn == 0 {
-		m.due = r.plan.Strip.After(int(m.since), int(m.strips), m.surface, r.hot)
+		m.due = r.plan.Strip.After(r.lookAt(m))
 	}
 	m.coatsDue = 0
 	if m.due == policy.NoStrip && !m.worn {
@@ -201,7 +203,7 @@ func (r *Run) stripped(j int32, kind policy.Care) bool {
 		loss, coats, note = s.FullLoss, s.FullCoats, record.FullStrip
 	}
 	m.surface += loss
-	m.buildUp, m.since, m.waxed = 0, 0, 0
+	m.buildUp, m.since, m.waxed, m.low = 0, 0, 0, 0
 	m.coats = int32(min(coats, 2)) // coats beyond two are polished in a strip
 	m.strips++
 	m.stripped, m.due = true, policy.NoStrip
@@ -235,7 +237,7 @@ func (r *Run) verbRenewed(j int32) bool {
 		m.renewals, m.turns = 0, 0
 	}
 	m.worn = false
-	m.surface, m.buildUp, m.since, m.strips, m.waxed, m.coats = l.Surface, 0, 0, 0, 0, 0
+	m.surface, m.buildUp, m.since, m.strips, m.waxed, m.coats, m.low = l.Surface, 0, 0, 0, 0, 0, 0
 	m.breakIn, m.stripped = int8(r.plan.BreakIn.Turns()), true
 	m.coatsDue = int32(r.coatsFor(m))
 	r.note(record.Note{Kind: kind, Order: None, Mold: m.nr, Part: m.part, Place: None})

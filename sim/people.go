@@ -75,10 +75,7 @@ func (c *crewState) there() int32 {
 // present counts who of a crew came on a day. A person's luck is that of the
 // craft, the person's number and the date, whoever else is planned.
 func (r *Run) present(c *crewState, crew *Crew, day int) int32 {
-	absence := crew.Absence
-	if r.hot {
-		absence = crew.AbsenceHot
-	}
+	absence := r.heatAbsence(c.craft, crew, day)
 	if absence <= 0 {
 		return int32(crew.People)
 	}

@@ -5,6 +5,7 @@ import (
 	"moldturn/sim/cure"
 	"moldturn/sim/draw"
 	"moldturn/sim/finish"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/policy"
 	"moldturn/sim/shift"
 )
@@ -34,22 +35,23 @@ type Plan struct {
 	Background []Background
 	Failures   []Failure
 
-	Demand   Demand
-	Strip    policy.Strip
-	Wax      policy.Wax
-	Hold     policy.Hold
-	Release  policy.Release
-	BreakIn  policy.BreakIn
-	Life     policy.Life
-	Season   policy.Season
-	Sticking policy.Sticking
-	Chip     draw.Sampler // labor hours of a chip repair
-	Window   Window
-	Limits   Limits
-	Rework   Rework
+	Demand  Demand
+	Strip   policy.Strip
+	Wax     policy.Wax
+	Hold    policy.Hold
+	Release policy.Release
+	BreakIn policy.BreakIn
+	Life    policy.Life
+	Season  policy.Season
+	Chip    draw.Sampler // labor hours of a chip repair
+	Window  Window
+	Limits  Limits
+	Rework  Rework
 
-	Cure   cure.Params
-	Finish finish.Params
+	Cure    cure.Params
+	Finish  finish.Params
+	Defects *defect.Params // nil: parts have no flaws beside a loss of luster, and none sticks
+	Film    float64        // mm of wet gel coat, for Defects
 }
 
 // Craft is people of one trade: laminators, gel coaters, mold techs.
@@ -146,15 +148,6 @@ type Part struct {
 	Grade    int     // gel coat grade, index into Finish.Grades
 	BandLook int     // how a banded part shows haze: index into Finish.Colors
 	Chips    float64 // chance of a chip repair per pull
-	Stuck    Stuck
-}
-
-// Stuck is what a stuck part costs.
-type Stuck struct {
-	Part  draw.Sampler // hours on the part
-	Mold  draw.Sampler // hours of repair on the mold
-	Scrap float64      // hours on the part above which it is thrown away
-	Coats int          // of wax on the repaired mold
 }
 
 // Mold is one mold at the start of a run.
@@ -194,6 +187,7 @@ type Window struct {
 // Rework is the finish inspection.
 type Rework struct {
 	Target float64 // luster
+	Slack  float64 // points below Target that a customer does not mind
 	Rounds int     // of buffing
 }
 

@@ -2,6 +2,8 @@ package sim
 
 import (
 	"moldturn/sim/finish"
+	"moldturn/sim/finish/defect"
+	"moldturn/sim/policy"
 	"moldturn/sim/record"
 )
 
@@ -35,19 +37,25 @@ func (r *Run) verbPulled(j int32) bool {
 	fin.ExcessCoats = float64(max(m.coats-2, 0))
 	fin.Noise = b.key.U(luckLuster)
 	fin.Since = 0
+	fin.Green = 0
+	if piece.laborEnded > 0 {
+		r.settle(b, int(piece.made.area))
+		fin.Green = r.green(b)
+	}
 	piece.luster = finish.Luster(&r.plan.Finish, fin)
 	piece.reading = piece.luster
-	r.stick(j, m)
+	r.readMold(b, m)
+	r.flaw(b, defect.PreRelease, defect.PrintThrough, defect.Sticking)
+	scrapped := r.stick(b, m)
 	f := &r.fact.pull
 	*f = record.Pull{
 		At: now, Order: b.number, Mold: b.mold, Model: p.Model, Part: b.part, Color: piece.color, Turns: m.since,
-		Luster: piece.luster, Green: fin.Green, Stuck: piece.stuck, Scrapped: piece.stuckHours > p.Stuck.Scrap && piece.stuck,
+		Luster: piece.luster, Green: fin.Green, Stuck: piece.stuck, Scrapped: scrapped,
 		HeatIndex: heat, Sprayed: piece.sprayBegan, Laminated: piece.laborEnded, Hold: now - piece.laborEnded,
 	}
 	if m.lastPull > 0 {
 		f.Cycle = now - m.lastPull
 	}
-	scrapped := f.Scrapped
 	r.obs.Pull(f)
 	m.lastPull = now
 	m.buildUp += r.growth(b.part, heat, fin.Green)
@@ -56,7 +64,7 @@ func (r *Run) verbPulled(j int32) bool {
 	if m.breakIn > 0 {
 		m.breakIn--
 	}
-	i, order, part, index := b.mold, b.order, b.part, p.Index
+	i := b.mold
 	key := b.key.At1(luckMold, 0)
 	b.mold = None
 	m.at = now
@@ -68,34 +76,38 @@ func (r *Run) verbPulled(j int32) bool {
 		r.care(i, key, 0)
 	}
 	if scrapped {
-		r.note(record.Note{Kind: record.Scrapped, Order: order, Mold: i, Part: part, Place: None})
-		r.releaseAll(j)
-		r.endJob(j)
-		r.redo(order, part, index)
+		r.scrap(j, i)
 		return false
 	}
 	return true
 }
 
-// stick draws whether the part sticks, and what that costs.
-func (r *Run) stick(j int32, m *mold) {
-	b := &r.jobs[j]
-	chance := r.stickChance(m)
-	if chance <= 0 || b.key.U(luckStick) >= chance {
-		return
+// stick sees to a part that stuck in its mold, and says whether it is thrown
+// away.
+func (r *Run) stick(b *job, m *mold) (scrap bool) {
+	if b.piece.made.flaws&(1<<defect.Sticking) == 0 {
+		return false
 	}
-	s := &r.plan.Parts[b.part].Stuck
-	b.piece.stuck = true
-	b.piece.stuckHours = s.Part.Quantile(b.key.U(luckStickPart))
-	m.repair = s.Mold.Quantile(b.key.U(luckStickMold))
-	m.coats = int32(s.Coats) + 1
+	out := defect.Look(r.plan.Defects, defect.Sticking, b.flawLuck(defect.Sticking))
+	b.piece.stuck, b.piece.stuckHours = true, out.Hours
+	m.repair = out.Mold
+	m.coats = int32(r.plan.Life.RepairCoats) + 1
 	r.note(record.Note{Kind: record.Stuck, Order: b.order, Mold: b.mold, Part: b.part, Place: None, Value: m.repair})
+	return out.Scrap
 }
 
-// stickChance is the chance that the part now pulled sticks in its mold.
-func (r *Run) stickChance(m *mold) float64 {
-	if k := r.plan.BreakIn.Turns(); m.breakIn > 0 && int(m.breakIn) <= k && len(r.plan.BreakIn.Stick) == k {
-		return r.plan.BreakIn.Stick[k-int(m.breakIn)]
+// readMold notes the reading of a part at its pull, as if it were dark, for the
+// strip policy of its mold.
+func (r *Run) readMold(b *job, m *mold) {
+	s := &r.plan.Strip
+	if s.Kind != policy.StripByLuster {
+		return
 	}
-	return r.plan.Sticking.Chance(m.stripped, int(max(1-m.coats, 0)), m.buildUp, r.air.MoldC(0, r.clk.Now()))
+	fin := b.piece.fin
+	fin.Color = r.plan.Parts[b.part].BandLook
+	m.reading = finish.Reading(&r.plan.Finish, finish.Luster(&r.plan.Finish, &fin), b.key.U(luckPullReading))
+	m.low++
+	if m.reading >= s.Limit {
+		m.low = 0
+	}
 }

@@ -3,31 +3,12 @@ package sim
 import (
 	"fmt"
 
-	"moldturn/sim/climate"
 	"moldturn/sim/clock"
-	"moldturn/sim/cure"
 	"moldturn/sim/draw"
 	"moldturn/sim/policy"
 	"moldturn/sim/record"
 	"moldturn/sim/shift"
 )
-
-// Air is the weather of one replication inside the plant, and the cure it
-// allows. It is made once and shared by all alternatives compared.
-type Air struct {
-	climate.Conditions
-	cure  []*cure.Hours // by area
-	peaks func(area, day int) float64
-}
-
-// NewAir prepares the conditions of one replication.
-func NewAir(path *climate.Path, p cure.Params) *Air {
-	a := &Air{Conditions: path, peaks: path.PeakMean7}
-	for i := range path.Areas() {
-		a.cure = append(a.cure, cure.NewHours(path.Hourly(i), p))
-	}
-	return a
-}
 
 // Kinds of events.
 const (

@@ -1,8 +1,8 @@
 package sim
 
 import (
-	"moldturn/sim/clock"
 	"moldturn/sim/finish"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/record"
 )
 
@@ -26,6 +26,8 @@ const (
 	Renewed
 	Inspected
 	Reworked
+	Held
+	TouchedUp
 	verbCount
 )
 
@@ -51,6 +53,8 @@ var verbs = [verbCount]verb{
 	Renewed:       {"mold renewed", "resurfaced or replaced; the break-in begins", (*Run).verbRenewed},
 	Inspected:     {"inspected", "luster is read", (*Run).verbInspected},
 	Reworked:      {"buffed", "a round of rework took most of the haze away", (*Run).verbReworked},
+	Held:          {"held", "the hold is over: the part may be pulled, or needs heat", (*Run).verbHeld},
+	TouchedUp:     {"touched up", "flaws that inspection found are put right", (*Run).verbTouchedUp},
 }
 
 // String is the name in scenario files.
@@ -78,6 +82,7 @@ func (r *Run) verbSprayed(j int32) bool {
 	b := &r.jobs[j]
 	b.piece.sprayed = r.clk.Now()
 	b.piece.heat, b.piece.heats = r.air.HeatIndexF(r.step(b).Area, r.clk.Now()), 1
+	r.sprayedIn(b, r.step(b).Area)
 	r.spraying()
 	return true
 }
@@ -89,6 +94,7 @@ func (r *Run) verbSkin(j int32) bool {
 	if s := r.step(b); s.Pace == Labor {
 		began = b.begun
 	}
+	b.piece.made.skinned = began
 	if b.piece.sprayed > 0 {
 		b.piece.late = (began - b.piece.sprayed).Hours()
 		r.skinned()
@@ -96,6 +102,7 @@ func (r *Run) verbSkin(j int32) bool {
 			r.note(record.Note{Kind: record.WindowMiss, Order: b.order, Mold: b.mold, Part: b.part, Place: None, Value: over})
 		}
 		b.piece.sprayed = 0
+		r.flaw(b, defect.Alligatoring)
 	}
 	return r.verbLaminated(j)
 }
@@ -104,6 +111,7 @@ func (r *Run) verbWashed(j int32) bool {
 	b := &r.jobs[j]
 	r.note(record.Note{Kind: record.Resprayed, Order: b.order, Mold: b.mold, Part: b.part, Place: None})
 	b.piece.sprayed = 0
+	b.piece.made.sprays++
 	r.skinned()
 	return true
 }
@@ -111,6 +119,7 @@ func (r *Run) verbWashed(j int32) bool {
 func (r *Run) verbLaminated(j int32) bool {
 	b := &r.jobs[j]
 	b.piece.laborEnded = r.clk.Now()
+	r.cures(b, r.step(b).Area)
 	b.piece.heat += r.air.HeatIndexF(r.step(b).Area, r.clk.Now())
 	b.piece.heats++
 	return true
@@ -125,8 +134,20 @@ func (r *Run) washOut(j int32) bool {
 func (r *Run) verbInspected(j int32) bool {
 	b := &r.jobs[j]
 	p := &b.piece
+	first := !p.made.seen
+	if !r.inspectFlaws(j) {
+		return false
+	}
 	luster := finish.Luster(&r.plan.Finish, &p.fin)
 	p.reading = finish.Reading(&r.plan.Finish, luster, b.key.U(luckReading+uint64(p.rounds)))
+	if first {
+		p.made.seen = true
+		clean := 0.0
+		if p.made.mend == 0 && p.reading >= r.plan.Rework.Target {
+			clean = 1
+		}
+		r.note(record.Note{Kind: record.Inspected, Order: b.order, Mold: None, Part: b.part, Place: None, Value: clean})
+	}
 	if p.reading < r.plan.Rework.Target && int(p.rounds) >= r.plan.Rework.Rounds && !p.conceded {
 		p.conceded = true
 		r.note(record.Note{Kind: record.Conceded, Order: b.order, Mold: None, Part: b.part, Place: None, Value: p.reading})
@@ -153,6 +174,7 @@ const (
 	BuffHours
 	RepairHours
 	StuckHours
+	TouchUpHours
 	extraCount
 )
 
@@ -168,6 +190,9 @@ var extras = [extraCount]extra{
 	RepairHours: {"mold repair", "hours to repair the mold", func(r *Run, j int32) float64 { return r.moldOf(j).repair / float64(max(r.step(&r.jobs[j]).Want, 1)) }},
 	StuckHours: {"stuck part", "hours to mend a part that stuck", func(r *Run, j int32) float64 {
 		return r.jobs[j].piece.stuckHours / float64(max(r.step(&r.jobs[j]).Want, 1))
+	}},
+	TouchUpHours: {"touch-up", "hours to put right the flaws that inspection found", func(r *Run, j int32) float64 {
+		return r.jobs[j].piece.made.mend / float64(max(r.step(&r.jobs[j]).Want, 1))
 	}},
 }
 
@@ -225,21 +250,4 @@ type scale struct {
 var scales = [scaleCount]scale{
 	NoScale: {"", nil},
 	PerCoat: {"per coat", func(r *Run, b *job) float64 { return float64(max(r.molds[b.mold].coatsDue, 1)) }},
-}
-
-// holdEnds is when a part that begins its hold now is ready for the pull.
-func (r *Run) holdEnds(b *job, s *Step, now clock.Time) clock.Time {
-	h := &r.plan.Hold
-	hours := h.Clock
-	if b.mold != None && r.molds[b.mold].breakIn > 0 {
-		hours = max(hours, r.plan.BreakIn.Hold)
-	}
-	ends := now + clock.FromHours(hours)
-	if h.Equivalent > 0 {
-		ends = max(ends, r.air.cure[s.Area].Ready(now, h.Equivalent))
-	}
-	if h.Most > 0 {
-		ends = min(ends, max(now+clock.FromHours(h.Most), now+clock.FromHours(hours)))
-	}
-	return ends
 }

@@ -25,3 +25,6 @@ var hazeInputs = []input{
 		Doc:  "the most points of luster that haze costs",
 		Mark: param.Assumption, Source: noLog}, func(p *Params) *float64 { return &p.Haze.Most }},
 }
+
+// HazeOf is the points of luster that a part loses to haze, before any buffing.
+func HazeOf(p *Params, part *Part) float64 { return hazeLoss(p, part) }

@@ -18,6 +18,8 @@ type Params struct {
 	Noise    Noise
 	Growth   Growth
 	Inspect  Inspect
+	Gloss    Scale    // of readings in gloss units
+	Eye      []Visual // of grades given by eye
 }
 
 // Default is the plant of the assumptions table: see Inputs for the marks. It
@@ -26,6 +28,7 @@ func Default() Params {
 	return Params{
 		builtinGrades(), builtinColors(),
 		defaultHaze(), defaultPostCure(), defaultWax(), defaultNoise(), defaultGrowth(), defaultInspect(),
+		DefaultScale(), Visuals(),
 	}
 }
 

@@ -8,16 +8,21 @@ type StripKind uint8
 
 // Kinds of strip policies.
 const (
-	StripNever    StripKind = iota
-	StripEvery              // every N turns
-	StripSeasonal           // every N turns, N by season
+	StripNever         StripKind = iota
+	StripEvery                   // every N turns
+	StripSeasonal                // every N turns, N by season
+	StripByBuildUp               // when the next part would show too much haze
+	StripByLuster                // when parts read too low
+	StripOpportunistic           // every N turns, or one turn before when the mold is not missed
 )
 
 // Strip is when molds are stripped, and how.
 type Strip struct {
 	Kind       StripKind
-	Every      int     // turns, for StripEvery
+	Every      int     // turns, for StripEvery and StripOpportunistic; about that many for those by what is seen
 	Hot, Cool  int     // turns, for StripSeasonal
+	Haze       float64 // points of luster, for StripByBuildUp
+	Limit      float64 // luster, for StripByLuster
 	FullEvery  int     // every how many strips is a full one; 1: all, 0: none by count
 	FullAt     float64 // lasting surface loss above which a strip is a full one; 0: not used
 	LightCoats int     // coats of wax a light strip leaves
@@ -36,10 +41,23 @@ const (
 	Full
 )
 
-// Interval is the number of turns after which a mold is due, 0 for never.
+// Look is what is known of a mold at its check.
+type Look struct {
+	Turns   int     // parts since its strip, the one just pulled included
+	Strips  int     // before
+	Surface float64 // lasting loss of luster, points
+	Hot     bool    // the season is hot
+	Haze    float64 // points the next part is expected to lose; for StripByBuildUp
+	Reading float64 // of the last part, as if it were dark; for StripByLuster
+	Low     int     // parts in a row that read under the limit; for StripByLuster
+	Slack   bool    // it will not be missed for some hours; for StripOpportunistic
+}
+
+// Interval is the number of turns after which a mold is due, for policies by
+// what is seen about how many it will be; 0 for never.
 func (s *Strip) Interval(hot bool) int {
 	switch s.Kind {
-	case StripEvery:
+	case StripEvery, StripByBuildUp, StripByLuster, StripOpportunistic:
 		return s.Every
 	case StripSeasonal:
 		if hot {
@@ -50,17 +68,32 @@ func (s *Strip) Interval(hot bool) int {
 	return 0
 }
 
-// After says what a mold needs that has made turns parts since its strip, the
-// one just pulled included, had strips strips before, and has lost surface.
-func (s *Strip) After(turns, strips int, surface float64, hot bool) Care {
-	n := s.Interval(hot)
-	if n <= 0 || turns < n {
+// After says what a mold needs after a pull.
+func (s *Strip) After(look Look) Care {
+	if !s.due(&look) {
 		return NoStrip
 	}
-	if s.FullEvery > 0 && (strips+1)%s.FullEvery == 0 || s.FullAt > 0 && surface > s.FullAt {
+	if s.FullEvery > 0 && (look.Strips+1)%s.FullEvery == 0 || s.FullAt > 0 && look.Surface > s.FullAt {
 		return Full
 	}
 	return Light
+}
+
+// muchUnder is how far a single reading must be under the limit, in points, for
+// a strip by luster.
+const muchUnder = 1
+
+func (s *Strip) due(look *Look) bool {
+	switch s.Kind {
+	case StripByBuildUp:
+		return look.Haze > s.Haze
+	case StripByLuster:
+		return look.Low >= 2 || look.Low > 0 && look.Reading < s.Limit-muchUnder
+	case StripOpportunistic:
+		return look.Turns >= s.Every || look.Turns >= s.Every-1 && look.Slack
+	}
+	n := s.Interval(look.Hot)
+	return n > 0 && look.Turns >= n
 }
 
 // Wax is how often molds are waxed, with how many coats.
@@ -80,10 +113,9 @@ func (w Wax) Due(since int) int {
 
 // BreakIn is how a new or resurfaced mold is seasoned.
 type BreakIn struct {
-	Coats     []int     // coats before each of its first turns: 5, 2, 1
-	Hold      float64   // the least hold on those turns, hours
-	Stick     []float64 // chance that the part sticks on each of them
-	PlainDays int       // how old a solid-color order may be to be looked for first
+	Coats     []int   // coats before each of its first turns: 5, 2, 1
+	Hold      float64 // the least hold on those turns, hours
+	PlainDays int     // how old a solid-color order may be to be looked for first
 }
 
 // Turns is how many turns a break-in has.
@@ -97,30 +129,5 @@ type Life struct {
 	SurfaceHigh float64 // lasting surface loss at which it is resurfaced; 0: not used
 	ReserveIdle float64 // days in reserve after which a mold needs two coats
 	CallAfter   float64 // hours a mold is out after which a reserve mold is called
-}
-
-// Sticking is the chance that a part sticks in a mold past its break-in.
-type Sticking struct {
-	Base       float64 // per pull; 0: parts never stick
-	AfterStrip float64 // factor on the first pull after a strip
-	PerCoat    float64 // factor per missing coat of wax
-	PerBuildUp float64 // share per unit of build-up
-	PerCold    float64 // share per °C of the mold below ColdC
-	ColdC      float64
-	Most       float64
-}
-
-// Chance is the chance that the next pull sticks; the law and its numbers are
-// assumptions of this model, to be calibrated.
-func (s *Sticking) Chance(first bool, missing int, buildUp, moldC float64) float64 {
-	c := s.Base
-	if first {
-		c *= s.AfterStrip
-	}
-	for range missing {
-		c *= s.PerCoat
-	}
-	c *= 1 + s.PerBuildUp*buildUp
-	c *= 1 + s.PerCold*max(s.ColdC-moldC, 0)
-	return min(c, s.Most)
+	RepairCoats int     // of wax on a mold that was repaired after a part stuck in it
 }

@@ -56,6 +56,9 @@ type Ship struct {
 	Model, Color               int16
 	Luster                     float64 // of its worst part, as shipped
 	Conceded                   bool    // under the target after the last round
+	Shown                      float64 // luster of its worst part once all post-cure has come out
+	Missed                     uint8   // bits by defect that inspection did not see
+	Escaped                    bool    // Shown is under what is promised, or a defect was missed
 }
 
 // Note is any other thing that happened, counted by kind.
@@ -64,6 +67,7 @@ type Note struct {
 	Kind               NoteKind
 	Order, Mold        int32
 	Model, Part, Place int16
+	Of                 int16   // which defect, for flaws
 	Value              float64 // in the unit of the kind
 }
 
@@ -93,6 +97,11 @@ const (
 	BrokeDown
 	PulledGreen // after the longest hold
 	Season      // the strip policy changed season; Value 1 hot, 0 cool
+	FlawFound   // inspection sees a defect; Value: labor hours to put it right, 0 when the part is scrapped
+	FlawMissed  // a part passes inspection with a defect
+	TouchedUp   // flaws are put right; Value: labor hours
+	Inspected   // a part is inspected for the first time; Value 1 when nothing is to be done
+	Escaped     // shipped with less luster than promised, in the end, or with a missed defect; Value: points short
 	NoteKinds
 )
 

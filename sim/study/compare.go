@@ -25,7 +25,7 @@ type Alternative struct {
 	// Climate names the weather and the heating behind it; alternatives with
 	// the same Climate share one Air per replication.
 	Climate string
-	Air     func(replication int) (*sim.Air, error)
+	Air     func(seed uint64, replication int) (*sim.Air, error)
 }
 
 // Setup is what to run.
@@ -98,7 +98,7 @@ func (s *Setup) run(ctx context.Context, a *Alternative, rep int, airs map[strin
 	air := airs[a.Climate]
 	if air == nil {
 		var err error
-		if air, err = a.Air(rep); err != nil {
+		if air, err = a.Air(s.Seed, rep); err != nil {
 			return o, err
 		}
 		airs[a.Climate] = air

@@ -70,12 +70,15 @@ type Outcome struct {
 	Mold  float64 // labor to repair the mold, for a part that stuck
 }
 
-// Try draws what comes of defect i on part. Luck is the part's own stream for
-// that defect; its numbers 0 … 4 are used.
-func Try(p *Params, i int, part *Part, luck draw.Key) Outcome {
-	if luck.U(0) >= Chance(p, i, part) {
-		return Outcome{}
-	}
+// Has draws whether part has defect i. Luck is the part's own stream for that
+// defect; its number 0 is used.
+func Has(p *Params, i int, part *Part, luck draw.Key) bool {
+	return luck.U(0) < Chance(p, i, part)
+}
+
+// Look draws what comes of defect i on a part that has it, by the same luck,
+// of which the numbers 1 … 4 are used.
+func Look(p *Params, i int, luck draw.Key) Outcome {
 	law := &p.Each[i]
 	out := Outcome{Has: true, Found: luck.U(1) < law.Found}
 	if i == Sticking {
@@ -88,4 +91,12 @@ func Try(p *Params, i int, part *Part, luck draw.Key) Outcome {
 		out.Hours = law.Hours.Quantile(luck.U(3))
 	}
 	return out
+}
+
+// Try is Has and Look at once.
+func Try(p *Params, i int, part *Part, luck draw.Key) Outcome {
+	if !Has(p, i, part, luck) {
+		return Outcome{}
+	}
+	return Look(p, i, luck)
 }

@@ -24,9 +24,20 @@ type Law struct {
 // Default is the plant of the assumptions table: see Inputs for the marks. It
 // makes a quantile table per law, which takes milliseconds: call it once.
 func Default() Params {
-	p := Params{BreakIn: breakIn, MoldHours: pert(moldHours)}
+	p := Numbers()
+	p.MoldHours = pert(moldHours)
 	for i, d := range all {
-		p.Each[i] = Law{d.chance, d.most, d.scrap, d.found, pert(d.hours), d.effects}
+		p.Each[i].Hours = pert(d.hours)
+	}
+	return p
+}
+
+// Numbers is Default without the lengths of labor, which must be given with
+// SetDist before use. It costs next to nothing.
+func Numbers() Params {
+	p := Params{BreakIn: breakIn}
+	for i, d := range all {
+		p.Each[i] = Law{Chance: d.chance, Most: d.most, Scrap: d.scrap, Found: d.found, Effects: d.effects}
 	}
 	return p
 }
