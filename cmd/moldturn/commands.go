@@ -6,6 +6,12 @@ func commands() []*command {
 	return append([]*command{
 		compareCommand(),
 		runCommand(),
+		worthCommand(),
+		checkCommand(),
+		newCommand(),
+		listCommand(),
+		explainCommand(),
+		schemaCommand(),
 	}, shellCommands()...)
 }
 

@@ -1,0 +1,113 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+
+	"moldturn/reports/table"
+	"moldturn/reports/view"
+	"moldturn/scenarios"
+	"moldturn/sim/stats"
+	"moldturn/sim/study"
+)
+
+func worthCommand() *command {
+	o := &common{Inputs: inputPaths}
+	return &command{
+		name:     "worth",
+		synopsis: "what one more, and one less, of each craft, place and mold set is worth",
+		help: `Simulates the plant with one person more and one less on every shift of every
+craft, one place more and less, one mold set more and less for every model, all
+under the same luck, and ranks them by what they add in boats a week: over the
+year, and in January and July. The intervals hold together for all of them.`,
+		args:  scenarioArg(),
+		flags: o.add,
+		run:   func(c *Context) error { return worth(c, o) },
+	}
+}
+
+func worth(c *Context, o *common) error {
+	s, err := loadScenario(c.Args[0], o)
+	if err != nil {
+		return err
+	}
+	w := &view.Worth{}
+	s.Alternatives = s.Alternatives[:1]
+	var moved, steps []int
+	for i, l := range s.Levers() {
+		w.Levers = append(w.Levers, l.Label)
+		w.Now = append(w.Now, l.Now)
+		for _, n := range []int{+1, -1} {
+			a, ok := moveLever(s, &l, n)
+			if !ok {
+				continue
+			}
+			s.Alternatives = append(s.Alternatives, a)
+			moved, steps = append(moved, i), append(steps, n)
+		}
+	}
+	for i := range s.Alternatives { // only what the plant can do is asked for
+		if p := s.Alternatives[i].Plant; p.Capacity != nil {
+			p.Dated = nil
+		}
+	}
+	if w.Study, err = simulate(c, o, s, fmt.Sprintf("simulating %d plants", len(s.Alternatives))); err != nil {
+		return err
+	}
+	runs := make([]study.Runs, len(w.Study.Alternatives))
+	for i := range runs {
+		runs[i] = w.Study.Alternatives[i].Runs
+	}
+	w.Rows = study.RankWorth(runs, moved, steps)
+	if err := save(c, o.Out, w.Study); err != nil {
+		return err
+	}
+	if o.JSON {
+		return worthJSON(c, w)
+	}
+	if _, err := fmt.Fprint(c.Stdout, table.Wrap(w.Headline(), table.Style{}), "\n"); err != nil {
+		return err
+	}
+	if err := table.Write(c.Stdout, w.Table(), table.Style{}); err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(c.Stdout, "\n%s", table.Wrap(w.Study.Known(), table.Style{}))
+	return err
+}
+
+// moveLever makes the alternative of a lever moved by some steps; ok is false
+// where the plant could not run that way, with nobody on the only shift of a
+// craft that is needed, say.
+func moveLever(s *scenarios.Scenario, l *scenarios.Lever, steps int) (scenarios.Alternative, bool) {
+	changes, ok := l.By(steps)
+	if !ok {
+		return scenarios.Alternative{}, false
+	}
+	a, complaints := s.With(l.Name(steps), changes...)
+	return a, len(complaints) == 0
+}
+
+func worthJSON(c *Context, w *view.Worth) error {
+	type gain struct {
+		Mean  float64 `json:"mean"`
+		Low   float64 `json:"low"`
+		High  float64 `json:"high"`
+		Clear bool    `json:"clear"`
+	}
+	type row struct {
+		Lever   string `json:"lever"`
+		Now     int    `json:"now"`
+		Steps   int    `json:"steps"`
+		Boats   gain   `json:"boats_per_week"`
+		January gain   `json:"january"`
+		July    gain   `json:"july"`
+	}
+	of := func(d stats.Difference) gain { return gain{d.Mean, d.Low, d.High, d.Clear} }
+	rows := []row{}
+	for _, r := range w.Rows {
+		rows = append(rows, row{w.Levers[r.Lever], w.Now[r.Lever], r.Steps, of(r.Year), of(r.Months[0]), of(r.Months[6])})
+	}
+	e := json.NewEncoder(c.Stdout)
+	e.SetIndent("", "  ")
+	return e.Encode(rows)
+}

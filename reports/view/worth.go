@@ -1,0 +1,95 @@
+package view
+
+import (
+	"fmt"
+
+	"moldturn/reports/cells"
+	"moldturn/sim/stats"
+	"moldturn/sim/study"
+)
+
+// Worth is a finished study of one more and one less.
+type Worth struct {
+	Study  *Study
+	Levers []string // labels
+	Now    []int
+	Rows   []study.Worth
+}
+
+// Headline says which one more adds most, or that none clearly does.
+func (w *Worth) Headline() string {
+	var best *study.Worth
+	for i := range w.Rows {
+		r := &w.Rows[i]
+		if r.Steps > 0 && r.Year.Clear && r.Year.Mean > 0 && (best == nil || r.Year.Mean > best.Year.Mean) {
+			best = r
+		}
+	}
+	if best == nil {
+		return "No single addition clearly adds boats: the plant is balanced, or something that was not moved limits it."
+	}
+	text := fmt.Sprintf("One more of “%s” adds %s boats a week, more than one more of anything else.", w.Levers[best.Lever], signedHalf(best.Year))
+	if j, l := w.bestIn(0), w.bestIn(6); j >= 0 && l >= 0 && w.Rows[j].Lever != w.Rows[l].Lever {
+		text += fmt.Sprintf(" In January it is “%s”, in July “%s”.", w.Levers[w.Rows[j].Lever], w.Levers[w.Rows[l].Lever])
+	}
+	return text
+}
+
+// bestIn is the row of the addition that clearly adds most in a month, or -1.
+func (w *Worth) bestIn(month int) int {
+	best := -1
+	for i := range w.Rows {
+		d := &w.Rows[i].Months[month]
+		if w.Rows[i].Steps > 0 && d.Clear && d.Mean > 0 && (best < 0 || d.Mean > w.Rows[best].Months[month].Mean) {
+			best = i
+		}
+	}
+	return best
+}
+
+// Table is one row for each lever: what one more and one less do.
+func (w *Worth) Table() cells.Table {
+	t := cells.Table{Title: "Boats a week against the plant as it is", Columns: []cells.Column{
+		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "one more", Align: cells.Right}, {Head: "in January", Align: cells.Right},
+		{Head: "in July", Align: cells.Right}, {Head: "one less", Align: cells.Right},
+	}}
+	priced := false
+	for i := range w.Rows {
+		priced = priced || w.Rows[i].Priced
+	}
+	if priced {
+		t.Columns = append(t.Columns, cells.Column{Head: "$ a week of one more", Align: cells.Right})
+	}
+	for i := range w.Rows {
+		r := &w.Rows[i]
+		if r.Steps < 0 {
+			continue
+		}
+		less := "–"
+		for k := range w.Rows {
+			if w.Rows[k].Lever == r.Lever && w.Rows[k].Steps < 0 {
+				less = difference(w.Rows[k].Year)
+			}
+		}
+		row := cells.Texts(w.Levers[r.Lever], fmt.Sprint(w.Now[r.Lever]), difference(r.Year), difference(r.Months[0]), difference(r.Months[6]), less)
+		if priced {
+			row.Cells = append(row.Cells, cells.Cell{Text: difference(r.Money)})
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+// difference is a paired difference as text: not clear where it is not.
+func difference(d stats.Difference) string {
+	if !d.Clear {
+		return "not clear"
+	}
+	return signedHalf(d)
+}
+
+// signedHalf is "+0.52 ± 0.05", to the digits the interval supports.
+func signedHalf(d stats.Difference) string {
+	n := decimals(d.Half, 2)
+	return signed(d.Mean, n) + " ± " + fixed(d.Half, n)
+}
