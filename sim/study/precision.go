@@ -58,15 +58,14 @@ func Rounds(ctx context.Context, s *Setup, r *Rule, have []Runs) ([]Runs, Verdic
 		runs = s.empty()
 	}
 	round := max(r.Round, 1)
-	for look := 1; ; {
+	for {
 		n := len(runs[0].Outcomes)
-		if n >= min(stats.Few, r.Budget) && n%round == 0 || n >= r.Budget {
-			v := r.Judge(runs, look)
+		if n >= r.Budget || n%round == 0 && n >= stats.Few {
+			v := r.Judge(runs)
 			if v.Enough() || n >= r.Budget {
 				v.Spent = !v.Enough()
 				return runs, v, nil
 			}
-			look++
 		}
 		more := *s
 		more.First, more.Replications = n, min(round-n%round, r.Budget-n)
@@ -88,16 +87,22 @@ func (s *Setup) empty() []Runs {
 	return out
 }
 
-// Judge looks at what is there for the look-th time, from 1. A half width
+// look is the number of the look at n replications, 1 for the first.
+func (r *Rule) look(n int) int {
+	return max(1, 1+(n-stats.Few)/max(r.Round, 1))
+}
+
+// Judge looks at what is there. A half width
 // within Precision/(1+Precision) of the estimated figure is within Precision of
 // the true one (Law 2015, Simulation Modeling and Analysis, section 9.4.1).
 //
-// Repeated looks would find differences that are not there. So a look asks for
-// intervals that hold with 1-α/(look(look+1)), α = 1-Confidence, for all
+// Repeated looks would find differences that are not there. So the k-th look
+// asks for intervals that hold with 1-α/(k(k+1)), α = 1-Confidence, for all
 // alternatives and figures together: over all looks the chances of an error add
 // up to α at most (Bonferroni).
-func (r *Rule) Judge(runs []Runs, look int) Verdict {
+func (r *Rule) Judge(runs []Runs) Verdict {
 	v := Verdict{Replications: len(runs[0].Outcomes), Precise: r.Precision > 0, Decided: r.Matters > 0}
+	look := r.look(v.Replications)
 	alpha := (1 - Confidence) / float64(look*(look+1))
 	confidence := stats.Bonferroni(1-alpha, (len(runs)-1)*len(r.Metrics))
 	for k := range r.Metrics {
