@@ -7,13 +7,14 @@
 //
 //   - Everything takes its mean time, with the people wanted. What happens on
 //     some turns only (a strip, a band, a chip repair) counts with its share.
-//   - A mold cycle is rounded to whole shifts, work and hold apart: shop rule of
-//     the trade, no source.
+//   - A mold alone in the plant is walked through the calendar: labor in the
+//     shifts of its craft, waits by the clock. Beside it stands the shop rule:
+//     work and hold each rounded up to whole shifts (common practice, no source).
 //   - A week is a mean week in which the plant is open: holidays are taken out,
 //     shutdown weeks are not counted.
 //   - The boats share crafts and places in the proportions of their orders; of
 //     each model the molds allow what the scarcest part allows.
 //
 // Not on the paper: waiting, changing colors, rework, parts that stick, break-in
-// of new molds, heat, failures, and people who help other crafts.
+// of new molds, heat and failures.
 package hand

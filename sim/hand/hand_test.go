@@ -92,14 +92,13 @@ func TestPaperOfAShop(t *testing.T) {
 	p.Background = []sim.Background{{Name: "small parts", Craft: 1, PerWeek: 40, PerBoat: 2, Place: sim.None}}
 	got := Work(p, climate.Steady(25, 0.5), frame(p))
 	m := got.Molds[0]
-	near(t, "work", m.Work, 11)
+	near(t, "labor", m.Labor, 8)
+	near(t, "waits", m.Waits, 3)
 	near(t, "hold", m.Hold, 24)
 	if m.WorkShifts != 2 || m.HoldShifts != 1 || m.Craft != "lamination" {
 		t.Errorf("cycle of %d + %d shifts of %s", m.WorkShifts, m.HoldShifts, m.Craft)
 	}
-	near(t, "turns", m.Turns, 5.0/3)
-	near(t, "boats by molds", m.Boats, 10.0/3)
-	near(t, "cycle", m.Cycle(), 72)
+	near(t, "turns by whole shifts", m.WholeTurns, 5.0/3)
 	lam := got.Crafts[1]
 	near(t, "planned", lam.Planned, 240)
 	near(t, "available", lam.Available, 240*0.95-40)
@@ -113,9 +112,6 @@ func TestPaperOfAShop(t *testing.T) {
 	if len(got.Places) != 2 {
 		t.Errorf("%d places, want the two with a limit", len(got.Places))
 	}
-	if first := got.Limits[0]; first.Kind != ByMolds {
-		t.Errorf("the tightest limit is %+v", first)
-	}
 }
 
 // The mold count check of the trade: one boat a day from molds that take 24, 48
@@ -127,8 +123,10 @@ func TestMoldCountByLittlesLaw(t *testing.T) {
 		p := shop(shift.Always(), 100, float64(24*days-16)) // with 11 h of work: two shifts of 8 h
 		p.Parts[0].InUse = days
 		got := Work(p, climate.Steady(25, 0.5), frame(p)).Molds[0]
-		near(t, "cycle in days", got.Cycle()/24, float64(days))
-		near(t, "boats a week", got.Boats, 7)
+		near(t, "shifts in days", float64(got.WorkShifts+got.HoldShifts)/3, float64(days))
+		near(t, "boats a week by whole shifts", got.WholeTurns*float64(days), 7)
+		near(t, "cycle", got.Cycle(), 11+float64(24*days-16))
+		near(t, "boats a week", got.Boats, 168/got.Cycle()*float64(days))
 	}
 }
 
@@ -168,7 +166,64 @@ func TestWaitsFollowTheMeanSpeedOfCure(t *testing.T) {
 	got := Work(p, climate.Steady(15, 0.5), frame(p))
 	speed := cure.Speed(15, p.Cure.ActivationEnergy)
 	near(t, "speed", got.CureSpeed, speed)
-	near(t, "work", got.Molds[0].Work, 8+3/speed)
+	near(t, "waits", got.Molds[0].Waits, 3/speed)
+}
+
+// One mold alone, walked by hand from a Monday at 6: sprayed 6 – 7, gel wait to
+// 10, laid up 10 – 14; held to Tuesday 14, pulled Wednesday 6 – 7, checked 7 – 8;
+// sprayed again Wednesday 8 – 9, gel wait to 12, laid up 12 – 14 and Thursday
+// 6 – 8; held to Friday 8, pulled to 9, checked to 10; sprayed 10 – 11, gel wait
+// to 14, and laid up Monday 6 – 10; held to Tuesday 10, checked at 12, sprayed
+// to 13, gel wait to 16, laid up Wednesday 6 – 10, held to Thursday 10, checked
+// at 12.
+func TestWalkThroughTheCalendar(t *testing.T) {
+	p := shop(dayShift(t), 6, 24)
+	p.Strip.Kind = policy.StripNever
+	h := &paper{plan: p, frame: record.Frame{Start: p.Start, To: p.Length}, weeks: 40, speed: []float64{1}}
+	var ends []float64
+	at := clock.Time(0)
+	for range 4 {
+		for _, s := range h.turn(&p.Parts[0]) {
+			hours, _ := h.hours(s)
+			at = h.after(s, at, clock.FromHours(hours*h.often(s.When, &p.Parts[0])))
+		}
+		ends = append(ends, at.Hours())
+	}
+	want := []float64{2*24 + 8, 4*24 + 10, 8*24 + 12, 10*24 + 12}
+	for i := range want {
+		near(t, "end of a turn", ends[i], want[i])
+	}
+}
+
+// A step that must fit, or that is finished, waits for a shift with room.
+func TestEndRulesOfTheWalk(t *testing.T) {
+	p := shop(dayShift(t), 6, 24)
+	h := &paper{plan: p}
+	step := p.Routes[0].Steps[2] // 4 h of lamination
+	p.Crafts[1].Late = clock.Hour / 2
+	for _, x := range []struct {
+		end      sim.EndRule
+		at, want float64
+	}{
+		{sim.Pause, 12, 24 + 8}, {sim.Fit, 12, 24 + 10}, {sim.Fit, 10, 14},
+		{sim.Finish, 12, 24 + 10}, {sim.Finish, 10.5, 14.5}, {sim.Finish, 11, 24 + 10},
+	} {
+		step.End = x.end
+		near(t, "end", h.after(&step, clock.FromHours(x.at), clock.FromHours(4)).Hours(), x.want)
+	}
+}
+
+// Help: 40 h of A, who takes 10 h a boat, and 40 h of B, who takes 2 h and helps
+// A, make 80 / 12 boats.
+func TestHelpIsCounted(t *testing.T) {
+	p := shop(dayShift(t), 1, 24)
+	p.Crafts[2].Helps = []int16{1}
+	got := Work(p, climate.Steady(25, 0.5), frame(p))
+	lam, mold := got.Crafts[1], got.Crafts[2]
+	near(t, "boats with help", lam.Boats, (lam.Available+mold.Available)/(lam.PerBoat+mold.PerBoat))
+	if len(lam.Helpers) != 1 || lam.Helpers[0] != "mold" {
+		t.Errorf("helpers are %q", lam.Helpers)
+	}
 }
 
 // Shares of the hot season: by months, 153 days of May to September.

@@ -12,10 +12,10 @@ func (h *paper) molds(t *Table) {
 		for _, i := range p.Models[m].Parts {
 			l := h.newLine()
 			part := &p.Parts[i]
-			work, hold := h.add(&l, part.Route, part)
+			h.add(&l, part.Route, part)
 			if part.Care != sim.None {
-				more, _ := h.add(&l, part.Care, part)
-				x := h.cycle(part, &l, work+more, hold)
+				h.add(&l, part.Care, part)
+				x := h.cycle(part, &l)
 				if t.Molds = append(t.Molds, x); model.Molds == 0 || x.Boats < model.Molds {
 					model.Molds = x.Boats
 				}
@@ -61,23 +61,6 @@ func (l *line) join(part line, r rhythm) {
 	}
 }
 
-// cycle rounds a turn of a mold to whole shifts.
-func (h *paper) cycle(part *sim.Part, l *line, work, hold float64) Mold {
-	craft := l.main()
-	r := h.rhythm(craft)
-	m := Mold{Model: h.plan.Models[part.Model].Name, Part: part.Name, Count: part.InUse, Work: work, Hold: hold,
-		ShiftHours: r.hours, Slot: r.slot, WeekShifts: r.shifts}
-	if craft != sim.None {
-		m.Craft = h.plan.Crafts[craft].Name
-	}
-	m.WorkShifts, m.HoldShifts = r.round(work, hold)
-	if n := m.WorkShifts + m.HoldShifts; n > 0 {
-		m.Turns = r.shifts / float64(n)
-	}
-	m.Boats = m.Turns * float64(m.Count)
-	return m
-}
-
 // mix takes the shares of models from their orders, or else from their molds.
 func (h *paper) mix(t *Table) {
 	weights := make([]float64, len(t.Models))
@@ -119,75 +102,4 @@ func (t *Table) mean(perModel []float64) float64 {
 		s += t.Models[m].Share * x
 	}
 	return s
-}
-
-// crafts sets labor there is against labor a boat takes.
-func (h *paper) crafts(t *Table) {
-	for i := range h.plan.Crafts {
-		craft := &h.plan.Crafts[i]
-		c := Craft{Name: craft.Name}
-		absent := 0.0
-		for _, crew := range craft.Crews {
-			hours := crew.Hours.Worked(h.frame.From, h.frame.To).Hours() / h.weeks
-			c.Crews = append(c.Crews, Crew{crew.People, hours})
-			c.Planned += float64(crew.People) * hours
-			absent += float64(crew.People) * hours * (crew.Absence*(1-h.hot) + crew.AbsenceHot*h.hot)
-		}
-		if c.Planned > 0 {
-			c.Absence = absent / c.Planned
-		}
-		extra := 0.0
-		for _, b := range h.plan.Background {
-			if int(b.Craft) == i {
-				c.Background += b.PerWeek
-				extra += b.PerBoat
-			}
-		}
-		c.Available = max(c.Planned-absent-c.Background, 0)
-		for m := range h.lines {
-			c.PerModel = append(c.PerModel, h.lines[m].labor[i]+extra)
-		}
-		if c.PerBoat = t.mean(c.PerModel); c.PerBoat > 0 {
-			c.Boats = c.Available / c.PerBoat
-		}
-		t.Crafts = append(t.Crafts, c)
-	}
-}
-
-// places sets the hours that limited places are open against the hours that a
-// boat stands in them.
-func (h *paper) places(t *Table) {
-	for i := range h.plan.Places {
-		place := &h.plan.Places[i]
-		if place.Count < 0 {
-			continue
-		}
-		p := Place{Name: place.Name, Count: place.Count}
-		craft := int16(sim.None)
-		extra := 0.0
-		for _, b := range h.plan.Background {
-			if int(b.Place) == i {
-				p.Background += b.PerWeek
-				extra += b.PerBoat
-				craft = b.Craft
-			}
-		}
-		for m := range h.lines {
-			s := h.lines[m].stand[i]
-			if s.hold > 0 {
-				p.Held, p.Hours = true, s.open
-			}
-			p.PerModel = append(p.PerModel, s.work+s.hold+extra)
-			if s.craft != sim.None {
-				craft = s.craft
-			}
-		}
-		if !p.Held {
-			p.Hours = h.rhythm(craft).week
-		}
-		if p.PerBoat = t.mean(p.PerModel); p.PerBoat > 0 {
-			p.Boats = max(float64(p.Count)*p.Hours-p.Background, 0) / p.PerBoat
-		}
-		t.Places = append(t.Places, p)
-	}
 }

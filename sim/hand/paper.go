@@ -19,7 +19,9 @@ type paper struct {
 	hot    float64   // share of days in the hot season
 	strips float64   // per pull
 	chip   float64   // mean hours of a chip repair
-	lines  []line    // labor hours and standing hours, by part and then by boat
+	lines  []line    // labor hours and standing hours, by model
+
+	calendars []*shift.Calendar // by craft, made when asked for
 }
 
 // year takes means over the counted days: of cure and of the season.

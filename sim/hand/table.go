@@ -11,72 +11,80 @@ import (
 
 // Table is the whole paper of one plant. Hours are hours, weeks are open weeks.
 type Table struct {
-	Models []Model
-	Molds  []Mold
-	Crafts []Craft
-	Places []Place
-	Limits []Limit // of boats a week, the tightest first; empty when nothing limits
+	Models []Model `json:"models"`
+	Molds  []Mold  `json:"molds"`
+	Crafts []Craft `json:"crafts"`
+	Places []Place `json:"places"`
+	Limits []Limit `json:"limits"` // of boats a week, the tightest first; empty when nothing limits
 
-	StripShare float64 // strips per pull
-	HotShare   float64 // share of the year in the hot season
-	CureSpeed  float64 // mean speed of cure in the plant against 25 °C
+	StripShare float64 `json:"strips_per_pull"` // strips per pull
+	HotShare   float64 `json:"hot_share"`       // share of the year in the hot season
+	CureSpeed  float64 `json:"cure_speed"`      // mean speed of cure in the plant against 25 °C
 }
 
 // Model is one boat of the mix.
 type Model struct {
-	Name  string
-	Share float64 // of the boats, 0 … 1
-	Molds float64 // boats a week that its molds allow; 0 for a model without molds
+	Name  string  `json:"name"`
+	Share float64 `json:"share"`                // of the boats, 0 … 1
+	Molds float64 `json:"molds_boats_per_week"` // boats a week that its molds allow; 0 for a model without molds
 }
 
-// Mold is the cycle of the molds of one part, from a pull to the next.
+// Mold is the cycle of the molds of one part, from a pull to the next, worked
+// out in two ways: walked through the calendar, and rounded to whole shifts.
 type Mold struct {
-	Model, Part string
-	Count       int     // molds in rotation
-	Work        float64 // hours of work and short waits of one turn, care included
-	Hold        float64 // hours from the last labor to the pull
-	Craft       string  // whose shifts are counted: the one with most labor on the mold; "" for none
-	ShiftHours  float64 // worked in one of its shifts
-	Slot        float64 // clock hours from one of its shifts to the next of the same day
-	WorkShifts  int     // Work, rounded up to shifts
-	HoldShifts  int     // Hold, rounded up to shifts
-	WeekShifts  float64 // shifts a week
-	Turns       float64 // of one mold a week
-	Boats       float64 // a week: Count · Turns
+	Model string  `json:"model"`
+	Part  string  `json:"part"`
+	Count int     `json:"count"`       // molds in rotation
+	Labor float64 `json:"labor_hours"` // of one turn with the people wanted, care included
+	Waits float64 `json:"wait_hours"`  // gel, cure between shots, haze, cure of repairs
+	Hold  float64 `json:"hold_hours"`  // from the last labor to the pull
+	Off   float64 `json:"off_hours"`   // nights, weekends and breaks that labor waits for
+
+	Turns float64 `json:"turns_per_week"` // of one mold that never waits for people or places
+	Boats float64 `json:"boats_per_week"` // Count · Turns
+
+	Craft      string  `json:"craft"`                       // whose shifts are counted: the one with most labor on the mold; "" for none
+	ShiftHours float64 `json:"shift_hours"`                 // worked in one of its shifts
+	Slot       float64 `json:"slot_hours"`                  // clock hours from one of its shifts to the next of the same day
+	WeekShifts float64 `json:"shifts_per_week"`             // shifts a week
+	WorkShifts int     `json:"work_shifts"`                 // labor and waits, rounded up to shifts
+	HoldShifts int     `json:"hold_shifts"`                 // Hold, rounded up to shifts
+	WholeTurns float64 `json:"turns_per_week_whole_shifts"` // turns a week by whole shifts
 }
 
-// Cycle is hours from one pull to the next, of a day that is worked.
-func (m Mold) Cycle() float64 { return float64(m.WorkShifts+m.HoldShifts) * m.Slot }
+// Cycle is hours from one pull to the next as walked through the calendar.
+func (m Mold) Cycle() float64 { return m.Labor + m.Waits + m.Hold + m.Off }
 
 // Craft is the people of one craft.
 type Craft struct {
-	Name       string
-	Crews      []Crew
-	Planned    float64 // people hours a week
-	Absence    float64 // share, mean over the seasons
-	Background float64 // hours a week that are not for the boats followed
-	Available  float64 // hours a week for the boats
-	PerModel   []float64
-	PerBoat    float64 // hours of the mean boat
-	Boats      float64 // a week
+	Name       string    `json:"name"`
+	Crews      []Crew    `json:"crews"`
+	Planned    float64   `json:"planned_hours_per_week"`    // people hours a week
+	Absence    float64   `json:"absence"`                   // share, mean over the seasons
+	Background float64   `json:"background_hours_per_week"` // hours a week that are not for the boats followed
+	Available  float64   `json:"available_hours_per_week"`  // hours a week for the boats
+	PerModel   []float64 `json:"hours_per_boat_by_model"`
+	PerBoat    float64   `json:"hours_per_boat"` // hours of the mean boat
+	Helpers    []string  `json:"helpers"`        // crafts that help it, counted where that gives more boats
+	Boats      float64   `json:"boats_per_week"` // a week
 }
 
 // Crew is the people on one shift.
 type Crew struct {
-	People int
-	Hours  float64 // of one of them a week
+	People int     `json:"people"`
+	Hours  float64 `json:"hours_per_week"` // of one of them a week
 }
 
 // Place is a booth, a bay, a stall, a hoist: places without limit are left out.
 type Place struct {
-	Name       string
-	Count      int
-	Hours      float64 // that one of them is open a week
-	Background float64 // hours a week taken by other work
-	Held       bool    // stands full through nights: counted in whole shifts
-	PerModel   []float64
-	PerBoat    float64 // hours the mean boat stands in it
-	Boats      float64 // a week
+	Name       string    `json:"name"`
+	Count      int       `json:"count"`
+	Hours      float64   `json:"hours_per_week"`            // that one of them is open a week
+	Background float64   `json:"background_hours_per_week"` // hours a week taken by other work
+	Held       bool      `json:"held"`                      // stands full through nights: counted in whole shifts
+	PerModel   []float64 `json:"hours_per_boat_by_model"`
+	PerBoat    float64   `json:"hours_per_boat"` // hours the mean boat stands in it
+	Boats      float64   `json:"boats_per_week"` // a week
 }
 
 // LimitKind says what a limit is about.
@@ -89,11 +97,17 @@ const (
 	ByPlace
 )
 
+// String is "molds", "people" or "place".
+func (k LimitKind) String() string { return [...]string{"molds", "people", "place"}[k] }
+
+// MarshalText writes the kind as String does.
+func (k LimitKind) MarshalText() ([]byte, error) { return []byte(k.String()), nil }
+
 // Limit is one bound of boats a week.
 type Limit struct {
-	Kind  LimitKind
-	Name  string // craft or place; "molds"
-	Boats float64
+	Kind  LimitKind `json:"kind"`
+	Name  string    `json:"name"` // craft or place; "molds"
+	Boats float64   `json:"boats_per_week"`
 }
 
 // Work fills in the paper of a plan under the conditions of one replication,

@@ -23,31 +23,19 @@ func (h *paper) newLine() line {
 	return l
 }
 
-// add counts route for a part (nil for a boat) into l and gives the hours of
-// work and hold up to the pull, or to its end.
-func (h *paper) add(l *line, route int16, part *sim.Part) (work, hold float64) {
+// add counts the labor and the places of a route for a part (nil for a boat).
+func (h *paper) add(l *line, route int16, part *sim.Part) {
 	taken := make([]bool, len(h.plan.Places))
-	pulled := false
 	steps := h.plan.Routes[route].Steps
 	for i := range steps {
 		s := &steps[i]
-		often := h.often(s.When, part)
 		hours, holding := h.hours(s)
-		hours *= often
+		hours *= h.often(s.When, part)
 		if s.Craft != sim.None && s.Pace == sim.Labor {
 			l.labor[s.Craft] += float64(s.Want) * hours
 		}
 		h.move(l, s, taken, hours, holding)
-		switch {
-		case pulled:
-		case holding:
-			hold += hours
-		default:
-			work += hours
-		}
-		pulled = pulled || s.Verb == sim.Pulled
 	}
-	return work, hold
 }
 
 // move follows the places through one step. A step that is not always done

@@ -1,0 +1,109 @@
+package main
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"slices"
+
+	"github.com/spf13/pflag"
+
+	"moldturn/reports/table"
+	"moldturn/scenarios"
+	paper "moldturn/sim/hand"
+)
+
+func checkCommand() *command {
+	o := &common{Inputs: inputPaths}
+	return &command{
+		name:     "check",
+		synopsis: "find every mistake in a scenario, and work the plant out by hand",
+		help: `SCENARIO is a file, or the name of a scenario that comes with the program. All
+mistakes are shown at once, each with its place. A scenario without any is worked
+out by hand: molds times turns, and hours there are over hours a boat takes.`,
+		args: scenarioArg(),
+		flags: func(f *pflag.FlagSet) {
+			f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this check; may be given again")
+			f.BoolVar(&o.JSON, "json", false, "print mistakes, warnings and the work by hand as JSON")
+		},
+		run: func(c *Context) error { return check(c, o) },
+	}
+}
+
+// checked is all that check found; ByHand is nil where there are mistakes.
+type checked struct {
+	Complaints []scenarios.Complaint `json:"complaints"`
+	Warnings   []warning             `json:"warnings"`
+	ByHand     *paper.Table          `json:"by_hand"`
+}
+
+func check(c *Context, o *common) error {
+	s, err := loadScenario(c.Args[0], o)
+	var found scenarios.Complaints
+	if errors.As(err, &found) {
+		return complain(c, withAll(c.Args[0], found), o.JSON)
+	}
+	if err != nil {
+		return err
+	}
+	t := byHand(s.Base)
+	warnings := warningsOf(s, &t)
+	if o.JSON {
+		return writeJSON(c, checked{[]scenarios.Complaint{}, warnings, &t})
+	}
+	for _, w := range warnings {
+		fmt.Fprint(c.Stderr, table.Wrap(w.String(), table.Style{}))
+	}
+	fmt.Fprintf(c.Stdout, "%s: no mistakes; %s\n\n", c.Args[0], sizes(s))
+	return writeHand(c, s.Base.Plan(), &t)
+}
+
+// complain tells the mistakes and fails.
+func complain(c *Context, found scenarios.Complaints, asJSON bool) error {
+	if !asJSON {
+		return failed("", "%s\n%s", found.Error(), count(len(found), "mistake", "mistakes"))
+	}
+	if err := writeJSON(c, checked{Complaints: found, Warnings: []warning{}}); err != nil {
+		return err
+	}
+	return failed("", "%s", count(len(found), "mistake", "mistakes"))
+}
+
+// withAll adds what binding finds in a file that can be read to its end but has
+// things in it that scenario files may not have.
+func withAll(name string, found scenarios.Complaints) scenarios.Complaints {
+	shown, data, _, err := readScenario(name)
+	if err != nil {
+		return found
+	}
+	doc, refused := scenarios.Read(shown, data)
+	tree, err := scenarios.Inputs()
+	if err != nil || doc == nil || len(refused) == 0 {
+		return found
+	}
+	_, more := tree.Bind(doc)
+	all := slices.Concat(found, more)
+	slices.SortStableFunc(all, func(a, b scenarios.Complaint) int {
+		return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+	})
+	return slices.Compact(all)
+}
+
+// byHand works a plant out under the weather to be expected.
+func byHand(p *scenarios.Plant) paper.Table {
+	return paper.Work(p.Plan(), p.Forecast(), p.Frame)
+}
+
+// sizes is a plant in one line.
+func sizes(s *scenarios.Scenario) string {
+	p := s.Base.Plan()
+	return fmt.Sprintf("%s, %s, %s, %s", count(len(p.Models), "model", "models"), count(len(p.Parts), "part", "parts"),
+		count(len(p.Molds), "mold", "molds"), count(len(s.Alternatives)-1, "alternative", "alternatives"))
+}
+
+func count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}

@@ -1,0 +1,50 @@
+package main
+
+import (
+	"moldturn/reports/cells"
+	"moldturn/scenarios"
+)
+
+// outputRow is one column or key of a result file.
+type outputRow struct {
+	File string `json:"file"`
+	Name string `json:"name"`
+	Doc  string `json:"doc"`
+}
+
+// outputs describes the files that compare and run write with --out; a test
+// holds it against the files themselves.
+func outputs() []outputRow {
+	const csv, json = "results.csv", "results.json"
+	return []outputRow{
+		{csv, "alternative", "name of the way to run the plant; the base has its base_name"},
+		{csv, "replication", "number of the run, from 1; the same number is the same luck in every alternative"},
+		{csv, "metric", "name of a figure, see \"moldturn list metrics\""},
+		{csv, "value", "the figure of that run, in full; a share is 0 to 1"},
+		{csv, "unit", "its unit"},
+		{json, "scenario", "name of the plant"},
+		{json, "seed", "number all luck is drawn from"},
+		{json, "replications", "runs of each alternative"},
+		{json, "years", "simulated years counted in each run"},
+		{json, "confidence", "of all intervals, 0 to 1"},
+		{json, "alternatives", "list, the base first"},
+		{json, "alternatives[].name", "name of the way to run the plant"},
+		{json, "alternatives[].changes", "what differs from the base, as written"},
+		{json, "alternatives[].metrics", "figures by name: mean, low, high, n, unit; null for one it does not have"},
+		{json, "alternatives[].difference", "paired differences from the base by name: mean, low, high, n, clear; empty for the base"},
+		{json, "….mean", "mean over replications"},
+		{json, "….low", "lower end of the interval; null without one"},
+		{json, "….high", "upper end of the interval; null without one"},
+		{json, "….n", "replications that have the figure"},
+		{json, "….unit", "unit of the figure"},
+		{json, "….clear", "whether the interval of a difference leaves out zero"},
+	}
+}
+
+func listOutputs(*scenarios.Scenario) (*sheet, error) {
+	t := cells.Table{Columns: columns("file", "column or key", "what it is")}
+	for _, row := range outputs() {
+		t.Rows = append(t.Rows, cells.Texts(row.File, row.Name, row.Doc))
+	}
+	return &sheet{tables: []cells.Table{t}, rows: outputs()}, nil
+}
