@@ -114,7 +114,7 @@ func (s *Scenario) Study() []study.Alternative {
 	var out []study.Alternative
 	for _, a := range s.Alternatives {
 		out = append(out, study.Alternative{Name: a.Name, Changes: a.Changes, Capacity: a.Plant.Capacity, Dated: a.Plant.Dated,
-			Frame: a.Plant.Frame, Climate: a.Plant.Climate, Air: a.Plant.Air})
+			Frame: a.Plant.Frame, Money: a.Plant.Money(), Climate: a.Plant.Climate, Air: a.Plant.Air})
 	}
 	return out
 }

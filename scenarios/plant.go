@@ -6,6 +6,7 @@ import (
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/cure"
+	"moldturn/sim/money"
 	"moldturn/sim/param"
 	"moldturn/sim/param/guess"
 	"moldturn/sim/param/unit"
@@ -24,6 +25,7 @@ type Plant struct {
 	Warm     int    // years
 	Years    int
 
+	money   *money.Setup // nil without prices
 	weather weather
 	resin   func() *cure.Table // made when it is first asked for
 }
@@ -96,6 +98,9 @@ func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
 		return nil, b.complaints.sorted()
 	}
 	p.Frame = b.frame(from, p.Plan())
+	if p.money = b.prices(&p.Frame); len(b.complaints) > 0 {
+		return nil, b.complaints.sorted()
+	}
 	p.Climate = b.climateKey()
 	return p, nil
 }

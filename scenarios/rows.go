@@ -6,6 +6,7 @@ import (
 	"moldturn/sim/cure"
 	"moldturn/sim/finish"
 	"moldturn/sim/finish/defect"
+	"moldturn/sim/money"
 	"moldturn/sim/param"
 	"moldturn/sim/policy"
 )
@@ -13,7 +14,7 @@ import (
 // Rows lists every input of a plant, from the packages that use them.
 func Rows() []param.Row {
 	var rows []param.Row
-	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs()} {
+	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs(), money.Inputs()} {
 		rows = append(rows, part...)
 	}
 	return rows

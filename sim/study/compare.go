@@ -11,6 +11,7 @@ import (
 	"golang.org/x/sync/errgroup"
 
 	"moldturn/sim"
+	"moldturn/sim/money"
 	"moldturn/sim/record"
 )
 
@@ -21,6 +22,7 @@ type Alternative struct {
 	Capacity *sim.Plan // with orders always waiting; nil: not asked
 	Dated    *sim.Plan // with a dated order book; nil: not asked
 	Frame    record.Frame
+	Money    *money.Setup // prices of its ledger; nil: no ledger
 
 	// Climate names the weather and the heating behind it; alternatives with
 	// the same Climate share one Air per replication.
@@ -40,7 +42,8 @@ type Setup struct {
 
 // Outcome is one replication of one alternative.
 type Outcome struct {
-	Capacity, Dated *record.Result // nil where not asked
+	Capacity, Dated             *record.Result // nil where not asked
+	CapacityLedger, DatedLedger *money.Ledger  // of those runs; nil without prices
 }
 
 // Runs is the outcomes of one alternative, by replication.
@@ -104,9 +107,10 @@ func (s *Setup) run(ctx context.Context, a *Alternative, rep int, airs map[strin
 		airs[a.Climate] = air
 	}
 	for _, want := range []struct {
-		plan *sim.Plan
-		to   **record.Result
-	}{{a.Capacity, &o.Capacity}, {a.Dated, &o.Dated}} {
+		plan   *sim.Plan
+		to     **record.Result
+		ledger **money.Ledger
+	}{{a.Capacity, &o.Capacity, &o.CapacityLedger}, {a.Dated, &o.Dated, &o.DatedLedger}} {
 		if want.plan == nil {
 			continue
 		}
@@ -114,10 +118,14 @@ func (s *Setup) run(ctx context.Context, a *Alternative, rep int, airs map[strin
 			return o, err
 		}
 		tally := record.NewTally(a.Frame)
-		if err := sim.Simulate(want.plan, air, s.Seed, rep, tally); err != nil {
+		obs, book := a.observe(tally)
+		if err := sim.Simulate(want.plan, air, s.Seed, rep, obs); err != nil {
 			return o, err
 		}
 		*want.to = tally.Result()
+		if book != nil {
+			*want.ledger = a.Money.Price(book.Quantities())
+		}
 		if s.Done != nil {
 			s.Done(1)
 		}

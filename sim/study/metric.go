@@ -33,7 +33,9 @@ func MetricNamed(name string) (Metric, bool) {
 	return Metric{}, false
 }
 
-var metrics = []Metric{
+var metrics = append(plantMetrics, moneyMetrics...)
+
+var plantMetrics = []Metric{
 	{Name: "boats_per_week", Label: "boats per week", Unit: "boats/week", Digits: 2, Better: 1,
 		Doc: "boats shipped in counted weeks over the number of counted weeks; weeks run Monday to Sunday, shutdown weeks are not counted; with orders always waiting", Of: capacity(boatsPerWeek)},
 	{Name: "on_time_share", Label: "on time", Unit: "share", Digits: 3, Better: 1, Share: true,
