@@ -62,6 +62,8 @@ func shop(c *shift.Calendar, people int, hold float64) *sim.Plan {
 	return p
 }
 
+func steady(tempC, rh float64) *sim.Air { return sim.NewAir(climate.Steady(tempC, rh), cure.Default()) }
+
 func frame(p *sim.Plan) record.Frame {
 	return record.Frame{Start: p.Start, From: 10 * clock.Week, To: p.Length, Crafts: 3, Pools: 6, Parts: 1, Models: 1, Molds: 2}
 }
@@ -90,7 +92,7 @@ func TestPaperOfAShop(t *testing.T) {
 	p := shop(dayShift(t), 6, 24)
 	p.Crafts[1].Crews[0].Absence, p.Crafts[1].Crews[0].AbsenceHot = 0.05, 0.05
 	p.Background = []sim.Background{{Name: "small parts", Craft: 1, PerWeek: 40, PerBoat: 2, Place: sim.None}}
-	got := Work(p, climate.Steady(25, 0.5), frame(p))
+	got := Work(p, steady(25, 0.5), frame(p))
 	m := got.Molds[0]
 	near(t, "labor", m.Labor, 8)
 	near(t, "waits", m.Waits, 3)
@@ -122,7 +124,7 @@ func TestMoldCountByLittlesLaw(t *testing.T) {
 	for days := 1; days <= 3; days++ {
 		p := shop(shift.Always(), 100, float64(24*days-16)) // with 11 h of work: two shifts of 8 h
 		p.Parts[0].InUse = days
-		got := Work(p, climate.Steady(25, 0.5), frame(p)).Molds[0]
+		got := Work(p, steady(25, 0.5), frame(p)).Molds[0]
 		near(t, "shifts in days", float64(got.WorkShifts+got.HoldShifts)/3, float64(days))
 		near(t, "boats a week by whole shifts", got.WholeTurns*float64(days), 7)
 		near(t, "cycle", got.Cycle(), 11+float64(24*days-16))
@@ -139,10 +141,10 @@ func TestPaperAgreesWithARunWithoutWaits(t *testing.T) {
 	p.Strip.Every = 1
 	p.Routes[0].Steps[2].SetTime(constantHours(t, 6))
 	f := frame(p)
-	got := Work(p, climate.Steady(25, 0.5), f)
+	got := Work(p, steady(25, 0.5), f)
 	near(t, "boats by molds", got.Molds[0].Boats, 14)
 	tally := record.NewTally(f)
-	if err := sim.Simulate(p, sim.NewAir(climate.Steady(25, 0.5), p.Cure), 1, 0, tally); err != nil {
+	if err := sim.Simulate(p, steady(25, 0.5), 1, 0, tally); err != nil {
 		t.Fatal(err)
 	}
 	r := tally.Result()
@@ -163,10 +165,14 @@ func constantHours(t *testing.T, hours float64) draw.Dist {
 // A cold shop is slower: at the mean speed of cure the gel wait stretches.
 func TestWaitsFollowTheMeanSpeedOfCure(t *testing.T) {
 	p := shop(shift.Always(), 6, 24)
-	got := Work(p, climate.Steady(15, 0.5), frame(p))
+	got := Work(p, steady(15, 0.5), frame(p))
 	speed := cure.Speed(15, p.Cure.ActivationEnergy)
 	near(t, "speed", got.CureSpeed, speed)
 	near(t, "waits", got.Molds[0].Waits, 3/speed)
+	p.Hold = policy.Hold{Clock: 4, Equivalent: 12}
+	if hold := Work(p, steady(15, 0.5), frame(p)).Molds[0].Hold; math.Abs(hold-12/speed) > 0.001 {
+		t.Errorf("hold of 12 equivalent hours is %.4f h, want %.4f", hold, 12/speed)
+	}
 }
 
 // One mold alone, walked by hand from a Monday at 6: sprayed 6 – 7, gel wait to
@@ -218,7 +224,7 @@ func TestEndRulesOfTheWalk(t *testing.T) {
 func TestHelpIsCounted(t *testing.T) {
 	p := shop(dayShift(t), 1, 24)
 	p.Crafts[2].Helps = []int16{1}
-	got := Work(p, climate.Steady(25, 0.5), frame(p))
+	got := Work(p, steady(25, 0.5), frame(p))
 	lam, mold := got.Crafts[1], got.Crafts[2]
 	near(t, "boats with help", lam.Boats, (lam.Available+mold.Available)/(lam.PerBoat+mold.PerBoat))
 	if len(lam.Helpers) != 1 || lam.Helpers[0] != "mold" {
@@ -234,12 +240,12 @@ func TestSeasonShares(t *testing.T) {
 	p.Season = policy.Season{Kind: policy.ByMonths, Months: [12]bool{4: true, 5: true, 6: true, 7: true, 8: true}}
 	f := frame(p)
 	f.From, f.To = 0, p.Length
-	got := Work(p, climate.Steady(25, 0.5), f)
+	got := Work(p, steady(25, 0.5), f)
 	near(t, "hot share", got.HotShare, 153.0/365)
 	near(t, "strips per pull", got.StripShare, 153.0/365/2+212.0/365/4)
 	p.Season = policy.Season{Kind: policy.ByHeatPeak, On: 90, Off: 85}
-	near(t, "hot share by heat", Work(p, climate.Steady(40, 0.7), f).HotShare, 1)
-	near(t, "cool share by heat", Work(p, climate.Steady(20, 0.5), f).HotShare, 0)
+	near(t, "hot share by heat", Work(p, steady(40, 0.7), f).HotShare, 1)
+	near(t, "cool share by heat", Work(p, steady(20, 0.5), f).HotShare, 0)
 }
 
 // Without orders the mix follows the molds; orders come first.
@@ -248,9 +254,9 @@ func TestMix(t *testing.T) {
 	p.Parts = append(p.Parts, p.Parts[0])
 	p.Parts[1].Model, p.Parts[1].InUse = 1, 6
 	p.Models = append(p.Models, sim.Model{Name: "Rush", Parts: []int16{1}, Boat: 2})
-	got := Work(p, climate.Steady(25, 0.5), frame(p))
+	got := Work(p, steady(25, 0.5), frame(p))
 	near(t, "share by molds", got.Models[1].Share, 0.75)
 	p.Demand.Models = []sim.ModelDemand{{PerWeek: 3}, {PerWeek: 2}}
-	got = Work(p, climate.Steady(25, 0.5), frame(p))
+	got = Work(p, steady(25, 0.5), frame(p))
 	near(t, "share by orders", got.Models[1].Share, 0.4)
 }

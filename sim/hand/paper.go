@@ -13,6 +13,7 @@ import (
 // paper is what is worked out once for a plant and used in every line.
 type paper struct {
 	plan   *sim.Plan
+	air    *sim.Air
 	frame  record.Frame
 	weeks  float64   // open weeks
 	speed  []float64 // mean speed of cure, by area
@@ -21,12 +22,13 @@ type paper struct {
 	chip   float64   // mean hours of a chip repair
 	lines  []line    // labor hours and standing hours, by model
 
+	holds     []float64         // mean hold in hours, by area; worked out when asked for
 	calendars []*shift.Calendar // by craft, made when asked for
 }
 
 // year takes means over the counted days: of cure and of the season.
-func (h *paper) year(air climate.Conditions) {
-	p := h.plan
+func (h *paper) year() {
+	p, air := h.plan, h.air
 	for area := range max(len(p.Areas), 1) {
 		sum, n := 0.0, 0
 		for t := h.frame.From; t < h.frame.To; t += clock.Hour {
@@ -35,7 +37,7 @@ func (h *paper) year(air climate.Conditions) {
 		}
 		h.speed = append(h.speed, sum/float64(max(n, 1)))
 	}
-	h.hot = h.hotShare(air)
+	h.hot = h.hotShare()
 	for _, season := range []struct {
 		hot   bool
 		share float64
@@ -48,8 +50,8 @@ func (h *paper) year(air climate.Conditions) {
 }
 
 // hotShare counts hot days as the plant's season policy does.
-func (h *paper) hotShare(air climate.Conditions) float64 {
-	s := &h.plan.Season
+func (h *paper) hotShare() float64 {
+	air, s := h.air, &h.plan.Season
 	hot, before, days, peaks := 0, false, 0, []float64(nil)
 	for t := h.frame.From; t < h.frame.To; t += clock.Day {
 		mean := 0.0
@@ -141,12 +143,21 @@ func (h *paper) hours(s *sim.Step) (hours float64, hold bool) {
 	return s.Mean, false
 }
 
-// holdHours is the hold that the policy asks for at the mean speed of cure.
+// holdHours is the mean hold that the policy asks for, over parts whose last
+// labor ends at three in the afternoon of each day.
 func (h *paper) holdHours(area int) float64 {
 	p := &h.plan.Hold
-	hours := max(p.Clock, p.Equivalent/h.speed[area])
-	if p.Most > 0 {
-		hours = min(hours, max(p.Most, p.Clock))
+	if p.Equivalent == 0 && p.Degree == 0 {
+		return p.Clock
 	}
-	return hours
+	for len(h.holds) <= area {
+		total, n := clock.Time(0), 0
+		for t := h.frame.From + 15*clock.Hour; t < h.frame.To; t += clock.Day {
+			ready, _ := h.air.Ready(len(h.holds), p, t)
+			total += ready - t
+			n++
+		}
+		h.holds = append(h.holds, total.Hours()/float64(max(n, 1)))
+	}
+	return h.holds[area]
 }

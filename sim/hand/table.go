@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"moldturn/sim"
-	"moldturn/sim/climate"
 	"moldturn/sim/record"
 )
 
@@ -110,14 +109,15 @@ type Limit struct {
 	Boats float64   `json:"boats_per_week"`
 }
 
-// Work fills in the paper of a plan under the conditions of one replication,
-// over the counted time of the frame; over the whole run if it counts nothing.
-func Work(p *sim.Plan, air climate.Conditions, f record.Frame) Table {
+// Work fills in the paper of a plan under some weather, best the one to be
+// expected, over the counted time of the frame; over the whole run if the frame
+// counts nothing.
+func Work(p *sim.Plan, air *sim.Air, f record.Frame) Table {
 	if f.From >= f.To {
 		f.From, f.To = 0, p.Length
 	}
-	h := &paper{plan: p, weeks: max(float64(f.Open()), 1), frame: f}
-	h.year(air)
+	h := &paper{plan: p, air: air, weeks: max(float64(f.Open()), 1), frame: f}
+	h.year()
 	var t Table
 	t.StripShare, t.HotShare, t.CureSpeed = h.strips, h.hot, h.speed[0]
 	h.molds(&t)
