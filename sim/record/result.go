@@ -76,7 +76,7 @@ type Result struct {
 	Parts     []Part                    // pulled in the frame
 	Load      [][12]Load                // by pool and month
 	MoldHours [][12][States]clock.Time  // by part type and month
-	Waits     [12][]clock.Time          // by month: waits of work for each pool, then for each Reason
+	Waits     [12][]clock.Time          // by month: waits of boats, parts and molds in work for each pool, then for each Reason
 	Lusters   []float64                 // as pulled, sorted
 	ByTurn    [2][MostTurns + 1]Lusters // cool and hot season, by turns since strip
 	ByMonth   [12]Lusters

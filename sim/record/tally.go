@@ -93,7 +93,7 @@ func (t *Tally) Span(s *Span) {
 			}
 			t.r.MoldHours[s.Part][month][state] += d
 		}
-		if !s.Working && s.Job >= 0 {
+		if !s.Working && s.Job >= 0 && (s.Order >= 0 || s.Mold >= 0) {
 			t.r.Waits[month][t.waitIndex(s.Cause)] += d
 		}
 		from = until
