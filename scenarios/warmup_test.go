@@ -96,7 +96,7 @@ func (s *sums) add(r *record.Result) {
 func TestWhatStraddlesTheCutIsCountedOnce(t *testing.T) {
 	s := warmed(t, 1, 1)
 	plant := s.Base
-	air, err := plant.Air(0)
+	air, err := plant.Air(1, 0)
 	if err != nil {
 		t.Fatal(err)
 	}
