@@ -5,6 +5,7 @@ import (
 
 	"moldturn/reports/cells"
 	"moldturn/sim"
+	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
 
@@ -81,7 +82,11 @@ func (s *Study) Demand() string {
 	if !ok {
 		return ""
 	}
-	could, come := alone(ships, a.summary(ships)), mean(orders, a.summary(orders))
+	return binds(alone(ships, a.summary(ships)), mean(orders, a.summary(orders)), spare)
+}
+
+// binds judges by the boats that could be shipped beyond orders.
+func binds(could, come string, spare stats.Summary) string {
 	text := fmt.Sprintf("%s boats a week could be shipped, orders come in for %s", could, come)
 	switch {
 	case spare.Known() && spare.Low > 0:
