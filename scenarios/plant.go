@@ -10,6 +10,7 @@ import (
 	"moldturn/sim/param"
 	"moldturn/sim/param/guess"
 	"moldturn/sim/param/unit"
+	"moldturn/sim/permit"
 	"moldturn/sim/record"
 	"moldturn/sim/shift"
 )
@@ -25,7 +26,8 @@ type Plant struct {
 	Warm     int    // years
 	Years    int
 
-	money   *money.Setup // nil without prices
+	money   *money.Setup  // nil without prices
+	permit  *permit.Setup // nil without the group "permit"
 	weather weather
 	resin   func() *cure.Table // made when it is first asked for
 }
@@ -99,6 +101,9 @@ func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
 	}
 	p.Frame = b.frame(from, p.Plan())
 	if p.money = b.prices(&p.Frame); len(b.complaints) > 0 {
+		return nil, b.complaints.sorted()
+	}
+	if p.permit = b.permits(&p.Frame); len(b.complaints) > 0 {
 		return nil, b.complaints.sorted()
 	}
 	p.Climate = b.climateKey()

@@ -8,13 +8,14 @@ import (
 	"moldturn/sim/finish/defect"
 	"moldturn/sim/money"
 	"moldturn/sim/param"
+	"moldturn/sim/permit"
 	"moldturn/sim/policy"
 )
 
 // Rows lists every input of a plant, from the packages that use them.
 func Rows() []param.Row {
 	var rows []param.Row
-	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs(), money.Inputs()} {
+	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs(), money.Inputs(), permit.Inputs()} {
 		rows = append(rows, part...)
 	}
 	return rows

@@ -19,9 +19,9 @@ const (
 )
 
 var methodNames = [Methods]string{
-	"atomized", "atomized, vacuum bag with roll-out", "atomized, vacuum bag without roll-out",
-	"nonatomized", "nonatomized, vacuum bag with roll-out", "nonatomized, vacuum bag without roll-out",
-	"manual", "manual, vacuum bag with roll-out", "manual, vacuum bag without roll-out",
+	"atomized", "atomized vacuum bag with roll-out", "atomized vacuum bag without roll-out",
+	"nonatomized", "nonatomized vacuum bag with roll-out", "nonatomized vacuum bag without roll-out",
+	"manual", "manual vacuum bag with roll-out", "manual vacuum bag without roll-out",
 }
 
 // String is the name in scenario files and tables.

@@ -14,9 +14,9 @@ type Plant struct {
 	From, To clock.Time // counted time
 	Models   []string
 	Parts    []Part
-	Routes   [][]Step // by route and step
-	Kinds    int      // kinds of background work
-	Back     []int    // by route: which kind of background work it is, -1 for none
+	Routes   [][]Step    // by route and step
+	Kinds    int         // kinds of background work
+	Back     []int       // by route: which kind of background work it is, -1 for none
 	Pots     [][]float64 // by place: minutes of a flush that only its pot guns take
 }
 
