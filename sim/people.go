@@ -49,8 +49,8 @@ func (r *Run) crewChange(k int32) {
 	if c.on && (now == run.From || now == 0) {
 		c.present = r.present(c, crew, run.Day)
 	}
+	p := int32(c.craft)
 	if more := c.there() - before; more != 0 {
-		p := int32(c.craft)
 		r.use(p)
 		r.pools[p].capacity += more
 		r.pools[p].free += more
@@ -58,7 +58,12 @@ func (r *Run) crewChange(k int32) {
 		if more < 0 {
 			r.clk.Ask(clock.Match)
 			r.shedding = append(r.shedding, c.craft)
+		} else {
+			r.relieve(c.craft)
 		}
+	}
+	if c.on {
+		r.touch(p) // a new shift, even with as many people: what did not fit into the last may now
 	}
 	if next := crew.Hours.NextChange(now); next < r.plan.Length {
 		r.clk.At(next, clock.Change, evShift, k)
@@ -125,12 +130,27 @@ func (r *Run) leave(j int32, craft int16) {
 		return
 	case s.End == Finish && !r.onBreak(craft):
 		limit := r.plan.Crafts[craft].Overtime
-		if until := r.clk.Now() + limit; limit < clock.Never && b.ends > until {
+		if until := r.clk.Now() + limit; limit < clock.Never && b.ends > until && b.over == 0 {
 			b.over = r.clk.At(until, clock.Change, evOver, j)
 		}
 		return
 	}
 	r.pause(j, record.Cause{Reason: record.NoCrew, Of: craft})
+}
+
+// relieve ends the overtime of a craft's work when the next shift has people
+// for all of it: it goes on in their hours.
+func (r *Run) relieve(craft int16) {
+	q := &r.pools[craft]
+	if q.used > q.capacity {
+		return
+	}
+	for j := q.runHead; j != None; j = r.jobs[j].runNext {
+		if b := &r.jobs[j]; b.over != 0 {
+			r.clk.Cancel(b.over)
+			b.over = 0
+		}
+	}
 }
 
 // over ends the overtime of a job: it pauses until the next shift.

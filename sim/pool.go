@@ -77,11 +77,20 @@ func (r *Run) touch(p int32) {
 		r.dirty = append(r.dirty, p)
 		r.clk.Ask(clock.Choose)
 	}
-	if int(p) < len(r.plan.Crafts) {
-		for _, c := range r.plan.Crafts[p].Helps {
-			if h := &r.pools[c]; h.head != None && !h.dirty {
-				r.touch(int32(c))
-			}
+	r.touchHelped(p)
+}
+
+// touchHelped has the jobs looked at that people of a craft could help with.
+func (r *Run) touchHelped(p int32) {
+	if int(p) >= len(r.plan.Crafts) {
+		return
+	}
+	for _, c := range r.plan.Crafts[p].Helps {
+		h := &r.pools[c]
+		if h.dirty {
+			h.cursor = h.head
+		} else if h.head != None {
+			r.touch(int32(c))
 		}
 	}
 }
@@ -128,6 +137,9 @@ func (r *Run) unline(j int32) {
 		q.tail = b.prev
 	} else {
 		r.jobs[b.next].prev = b.prev
+	}
+	if q.head == None && q.free > 0 { // nothing of its own waits now
+		r.touchHelped(b.queue)
 	}
 	b.queue, b.next, b.prev = None, None, None
 }
