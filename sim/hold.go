@@ -55,7 +55,7 @@ func (r *Run) settle(b *job, area int) {
 // from now.
 func (r *Run) holdEnds(b *job, s *Step, now clock.Time) clock.Time {
 	m := &b.piece.made
-	if m.hold == outOfTime && !m.warm {
+	if m.hold == outOfTime {
 		return now
 	}
 	h := r.plan.Hold
@@ -96,7 +96,7 @@ func (r *Run) verbHeld(j int32) bool {
 	}
 	m.hold = outOfTime
 	if !m.warm && r.warmAhead(b) {
-		m.warm = true
+		m.warm, m.hold = true, inTime
 		return true
 	}
 	r.settle(b, int(m.area))
