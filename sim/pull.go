@@ -13,6 +13,9 @@ func (r *Run) growth(part int16, heatF, green float64) float64 {
 	return finish.Grow(&r.plan.Finish, finish.Pull{Grade: p.Grade, Shape: p.Zone, HeatIndexF: heatF, Green: green})
 }
 
+// darkHaze is the share of haze from which a part counts as dark.
+const darkHaze = 0.9
+
 // verbPulled takes the part from its mold: its luster is what the mold and the
 // cure made of it; the mold ages by a turn and goes to its care.
 func (r *Run) verbPulled(j int32) bool {
@@ -47,10 +50,11 @@ func (r *Run) verbPulled(j int32) bool {
 	r.readMold(b, m)
 	r.flaw(b, defect.PreRelease, defect.PrintThrough, defect.Sticking)
 	scrapped := r.stick(b, m)
+	dark := r.plan.Finish.Colors[fin.Color].Haze >= darkHaze
 	f := &r.fact.pull
 	*f = record.Pull{
 		At: now, Order: b.number, Mold: b.mold, Model: p.Model, Part: b.part, Color: piece.color, Turns: m.since,
-		Luster: piece.luster, Green: fin.Green, Stuck: piece.stuck, Scrapped: scrapped,
+		Luster: piece.luster, Green: fin.Green, Dark: dark, Stuck: piece.stuck, Scrapped: scrapped,
 		HeatIndex: heat, Sprayed: piece.sprayBegan, Laminated: piece.laborEnded, Hold: now - piece.laborEnded,
 	}
 	if m.lastPull > 0 {

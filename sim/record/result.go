@@ -60,6 +60,15 @@ type Model struct {
 	LateSum                                    clock.Time // of late boats
 }
 
+// MostFlaws is the largest number of kinds of defects that are told apart.
+const MostFlaws = 8
+
+// Flaws is what came of one kind of defect at inspection.
+type Flaws struct {
+	Found, Missed int
+	Hours         float64 // labor to put right those found
+}
+
 // Result is what one run of the plant gave, after the warm-up. Everything in
 // it is a sum over facts, so results of several runs can be added up.
 type Result struct {
@@ -81,6 +90,8 @@ type Result struct {
 	ByTurn    [2][MostTurns + 1]Lusters // cool and hot season, by turns since strip
 	ByMonth   [12]Lusters
 	Boats     Lusters // as shipped
+	Dark      Lusters                   // as pulled, parts that show haze fully
+	Flaws     [MostFlaws]Flaws          // by defect
 	Notes     [NoteKinds]int
 	Values    [NoteKinds]float64
 	OnFloor   int // boats on the floor at the end

@@ -124,6 +124,9 @@ func (t *Tally) Pull(p *Pull) {
 	}
 	x.HoldSum += p.Hold
 	x.Luster.add(p.Luster, t.frame.Target)
+	if p.Dark {
+		t.r.Dark.add(p.Luster, t.frame.Target)
+	}
 	t.r.Lusters = append(t.r.Lusters, p.Luster)
 	season := 0
 	if t.hot {
@@ -182,6 +185,18 @@ func (t *Tally) Note(n *Note) {
 	if n.At < t.frame.From || n.At >= t.frame.To {
 		return
 	}
+	t.flaw(n)
 	t.r.Notes[n.Kind]++
 	t.r.Values[n.Kind] += n.Value
+}
+
+// flaw counts what inspection finds by defect.
+func (t *Tally) flaw(n *Note) {
+	switch n.Kind {
+	case FlawFound:
+		t.r.Flaws[n.Of].Found++
+		t.r.Flaws[n.Of].Hours += n.Value
+	case FlawMissed:
+		t.r.Flaws[n.Of].Missed++
+	}
 }

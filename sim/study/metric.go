@@ -33,7 +33,7 @@ func MetricNamed(name string) (Metric, bool) {
 	return Metric{}, false
 }
 
-var metrics = append(plantMetrics, moneyMetrics...)
+var metrics = append(append(plantMetrics, flawMetrics...), moneyMetrics...)
 
 var plantMetrics = []Metric{
 	{Name: "boats_per_week", Label: "boats per week", Unit: "boats/week", Digits: 2, Better: 1,
