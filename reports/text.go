@@ -26,6 +26,9 @@ func Text(w io.Writer, s *view.Study, style table.Style) error {
 
 // TextOfBase writes all figures of the base and what Text ends with.
 func TextOfBase(w io.Writer, s *view.Study, style table.Style) error {
+	if _, err := fmt.Fprintln(w, table.Wrap(s.Headline(), style)); err != nil {
+		return err
+	}
 	if err := spaced(w, s.Figures(s.Base()), style); err != nil {
 		return err
 	}

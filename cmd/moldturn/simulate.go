@@ -1,8 +1,10 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"os"
 	"path/filepath"
 	"runtime"
 	"runtime/debug"
@@ -20,6 +22,9 @@ import (
 // simulate runs the plants of a scenario, with progress on stderr, and gives
 // the outcomes with their names. what is told while it runs.
 func simulate(c *Context, o *common, s *scenarios.Scenario, what string) (*view.Study, error) {
+	if err := mayWrite(o.Out); err != nil {
+		return nil, err
+	}
 	run := s.Base.Value.At("run")
 	setup := &study.Setup{
 		Alternatives: s.Study(),
@@ -55,6 +60,34 @@ func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view
 		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
 	}
 	return v
+}
+
+// mayWrite finds out before a long computation whether files can be put into a
+// folder, or the folder be made. It leaves nothing behind.
+func mayWrite(folder string) error {
+	if folder == "" {
+		return nil
+	}
+	at := filepath.Clean(folder)
+	for {
+		info, err := os.Stat(at)
+		if err == nil && !info.IsDir() {
+			return fmt.Errorf("%s: nothing can be written there: %s is a file", folder, at)
+		}
+		if err == nil {
+			break
+		}
+		parent := filepath.Dir(at)
+		if parent == at {
+			return fmt.Errorf("%s: nothing can be written there: %w", folder, plain(err))
+		}
+		at = parent
+	}
+	f, err := os.CreateTemp(at, ".moldturn-*.tmp")
+	if err != nil {
+		return fmt.Errorf("%s: nothing can be written there: %w", folder, plain(err))
+	}
+	return errors.Join(f.Close(), os.Remove(f.Name()))
 }
 
 // save writes the results into a folder; nothing without one.

@@ -132,14 +132,14 @@ func (s *Study) Figures(a *Alternative) cells.Table {
 	t := cells.Table{Title: a.Name, Columns: []cells.Column{{Head: "figure"}, {Head: "value", Align: cells.Right}, {Head: "unit"}}}
 	for _, m := range study.Metrics() {
 		if x, ok := a.Summary(&m); ok {
-			t.Rows = append(t.Rows, cells.Texts(m.Label, alone(&m, x), unit(&m)))
+			t.Rows = append(t.Rows, cells.Texts(m.Label, alone(&m, x), unitOf(&m)))
 		}
 	}
 	return t
 }
 
-// unit is a figure's unit as people read it.
-func unit(m *study.Metric) string {
+// unitOf is a figure's unit as people read it.
+func unitOf(m *study.Metric) string {
 	if m.Share {
 		return "%"
 	}
@@ -159,8 +159,11 @@ func (s *Study) Known() string {
 	for i := range s.Alternatives {
 		wide = max(wide, s.Alternatives[i].summary(m).Half)
 	}
-	if wide == 0 {
-		return text + "; with one run of each, how well figures are known cannot be said."
+	switch {
+	case s.Replications < 2:
+		return text + "; one run does not show how well its figures are known."
+	case wide == 0:
+		return text + "; boats a week were the same in every repeat."
 	}
 	text += fmt.Sprintf("; boats a week are known to %s or better", known(wide, decimals(wide, most(m))))
 	if s.Replications < stats.Few {
