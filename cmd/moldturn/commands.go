@@ -7,6 +7,8 @@ func commands() []*command {
 		compareCommand(),
 		runCommand(),
 		worthCommand(),
+		permitCommand(),
+		bestCommand(),
 		checkCommand(),
 		newCommand(),
 		listCommand(),
