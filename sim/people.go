@@ -126,7 +126,7 @@ func (r *Run) leave(j int32, craft int16) {
 	b := &r.jobs[j]
 	s := r.step(b)
 	switch {
-	case s.End == Fit:
+	case s.End == Fit || b.state == timed: // time that only passes does not stop
 		return
 	case s.End == Finish && !r.onBreak(craft):
 		limit := r.plan.Crafts[craft].Overtime

@@ -36,12 +36,12 @@ func (w *watcher) people() {
 			w.fault("step %q has %d people, wants %d and at least %d", s.Name, n, s.Want, s.Least)
 		}
 		used[s.Craft] += int32(b.people)
-		if s.End == Pause {
+		if s.End == Pause && b.state == working {
 			bound[s.Craft] += int32(b.people)
 		}
 		if b.lent > 0 {
 			used[b.lender] += int32(b.lent)
-			if s.End == Pause {
+			if s.End == Pause && b.state == working {
 				bound[b.lender] += int32(b.lent)
 			}
 		}

@@ -86,14 +86,16 @@ func (w *watcher) Turn(class clock.Class) {
 func (w *watcher) births() {
 	r := w.r
 	for len(w.lives) <= int(r.serial) {
-		w.lives = append(w.lives, life{born: r.clk.Now(), until: r.clk.Now(), died: r.clk.Now()})
+		w.lives = append(w.lives, life{kind: backgroundJob, born: r.clk.Now(), until: r.clk.Now(), died: r.clk.Now()})
 		w.seen = append(w.seen, 0)
 	}
 	w.look++
 	for j := range r.jobs {
-		if b := &r.jobs[j]; b.state != unused {
-			l := &w.lives[b.serial]
-			l.died, l.kind = clock.Never, b.kind
+		b := &r.jobs[j]
+		l := &w.lives[b.serial]
+		l.kind = b.kind // also of those that came and went at once
+		if b.state != unused {
+			l.died = clock.Never
 			w.seen[b.serial] = w.look
 		}
 	}

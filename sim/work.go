@@ -192,14 +192,18 @@ func (r *Run) advance(j int32) {
 			for _, p := range s.Swap {
 				r.release(b, p)
 			}
-			if s.Longest == 0 && s.Pace != ByPolicy && !s.Loop {
+			if s.Longest == 0 && s.Pace != ByPolicy && s.Add == NoExtra && !s.Loop {
 				if !r.leaveStep(j) {
 					return
 				}
 				b = &r.jobs[j]
 				continue
 			}
-			r.startTimer(j)
+			if s.Pace == Labor {
+				r.begin(j, 0, None, 0)
+			} else {
+				r.startTimer(j)
+			}
 			return
 		}
 		r.ask(j)
