@@ -6,7 +6,8 @@
 // The paper has four rules.
 //
 //   - Everything takes its mean time, with the people wanted. What happens on
-//     some turns only (a strip, a band, a chip repair) counts with its share.
+//     some turns only (a strip, a band, a chip repair) counts with its share,
+//     and flaws as on parts made as they should be.
 //   - A mold alone in the plant is walked through the calendar: labor in the
 //     shifts of its craft, waits by the clock. Beside it stands the shop rule:
 //     work and hold each rounded up to whole shifts (common practice, no source).
@@ -15,6 +16,6 @@
 //   - The boats share crafts and places in the proportions of their orders; of
 //     each model the molds allow what the scarcest part allows.
 //
-// Not on the paper: waiting, changing colors, rework, parts that stick, break-in
+// Not on the paper: waiting, changing colors, buffing, parts that stick, break-in
 // of new molds, heat and failures.
 package hand

@@ -10,6 +10,7 @@ import (
 	"moldturn/sim/cure"
 	"moldturn/sim/draw"
 	"moldturn/sim/finish"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/policy"
 	"moldturn/sim/record"
 	"moldturn/sim/shift"
@@ -217,6 +218,28 @@ func TestEndRulesOfTheWalk(t *testing.T) {
 		step.End = x.end
 		near(t, "end", h.after(&step, clock.FromHours(x.at), clock.FromHours(4)).Hours(), x.want)
 	}
+}
+
+// Flaws of parts made as they should be: the sum over defects of chance, share
+// seen, share worth saving and mean hours, from the table of defects.
+func TestTouchUpIsCounted(t *testing.T) {
+	p := shop(dayShift(t), 6, 24)
+	d := defect.Default()
+	p.Defects, p.Film = &d, 0.51
+	touch := p.Routes[0].Steps[5]
+	touch.When, touch.Add, touch.Want = sim.Flawed, sim.TouchUpHours, 2
+	touch.SetTime(constantHours(t, 0))
+	p.Routes[0].Steps = append(p.Routes[0].Steps, touch)
+	want := 0.0
+	for i, law := range d.Each {
+		if i != defect.Sticking {
+			want += law.Chance * law.Found * (1 - law.Scrap) * law.Hours.Mean()
+		}
+	}
+	if want <= 0 {
+		t.Fatal("the table of defects asks for no labor")
+	}
+	near(t, "a boat", Work(p, steady(25, 0.5), frame(p)).Crafts[1].PerBoat, 3*4+2+2+want)
 }
 
 // Help: 40 h of A, who takes 10 h a boat, and 40 h of B, who takes 2 h and helps

@@ -5,6 +5,7 @@ import (
 	"moldturn/sim/climate"
 	"moldturn/sim/clock"
 	"moldturn/sim/cure"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/policy"
 	"moldturn/sim/record"
 	"moldturn/sim/shift"
@@ -20,6 +21,7 @@ type paper struct {
 	hot    float64   // share of days in the hot season
 	strips float64   // per pull
 	chip   float64   // mean hours of a chip repair
+	flaws  float64   // mean hours to put right the flaws of a part made as it should be
 	lines  []line    // labor hours and standing hours, by model
 
 	holds     []float64         // mean hold in hours, by area; worked out when asked for
@@ -47,6 +49,15 @@ func (h *paper) year() {
 		}
 	}
 	h.chip = meanOf(p.Chip.Quantile)
+	if p.Defects != nil {
+		part := defect.Reference()
+		part.Film = p.Film
+		for i := range defect.Count {
+			if law := &p.Defects.Each[i]; i != defect.Sticking {
+				h.flaws += defect.Chance(p.Defects, i, &part) * law.Found * (1 - law.Scrap) * law.Hours.Mean()
+			}
+		}
+	}
 }
 
 // hotShare counts hot days as the plant's season policy does.
@@ -121,6 +132,8 @@ func (h *paper) often(c sim.Cond, part *sim.Part) float64 {
 		if part != nil {
 			return part.Chips
 		}
+	case sim.Flawed:
+		return 1 // hours of flaws are means over all parts
 	case sim.WornOut:
 		if h.plan.Life.Limit > 0 {
 			return 1 / float64(h.plan.Life.Limit)
@@ -137,10 +150,14 @@ func (h *paper) hours(s *sim.Step) (hours float64, hold bool) {
 	case sim.ByPolicy:
 		return h.holdHours(s.Area), true
 	}
-	if s.Add == sim.RepairHours {
-		return s.Mean + h.chip/float64(max(s.Want, 1)), false
+	extra := 0.0
+	switch s.Add {
+	case sim.RepairHours:
+		extra = h.chip
+	case sim.TouchUpHours:
+		extra = h.flaws
 	}
-	return s.Mean, false
+	return s.Mean + extra/float64(max(s.Want, 1)), false
 }
 
 // holdHours is the mean hold that the policy asks for, over parts whose last
