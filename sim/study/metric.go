@@ -16,6 +16,8 @@ type Metric struct {
 	Better int  // +1 when more is better, -1 when less is, 0 when neither
 	Share  bool // shown in percent
 
+	NeedsDates bool // only runs with a dated order book have it
+
 	// Of gives the figure, false when the run has none (no boat with a date).
 	Of func(*Outcome) (float64, bool)
 }
@@ -38,7 +40,7 @@ var metrics = append(append(plantMetrics, flawMetrics...), moneyMetrics...)
 var plantMetrics = []Metric{
 	{Name: "boats_per_week", Label: "boats per week", Unit: "boats/week", Digits: 2, Better: 1,
 		Doc: "boats shipped in counted weeks over the number of counted weeks; weeks run Monday to Sunday, shutdown weeks are not counted; with orders always waiting", Of: capacity(boatsPerWeek)},
-	{Name: "on_time_share", Label: "on time", Unit: "share", Digits: 3, Better: 1, Share: true,
+	{Name: "on_time_share", Label: "on time", Unit: "share", NeedsDates: true, Digits: 3, Better: 1, Share: true,
 		Doc: "dated boats shipped on or before their due date over all dated boats shipped; with the dated order book", Of: dated(onTime)},
 	{Name: "luster_mean", Label: "mean luster", Unit: "points", Digits: 2, Better: 1,
 		Doc: "mean luster of parts as pulled, before rework, on the 100-point scale", Of: capacity(lusterMean)},
@@ -62,9 +64,9 @@ var plantMetrics = []Metric{
 		Doc: "labor hours of rework by buffing over boats shipped", Of: capacity(buffHours)},
 	{Name: "stuck_per_100_pulls", Label: "stuck parts", Unit: "per 100 pulls", Digits: 2, Better: -1,
 		Doc: "parts that stuck in their mold, per 100 pulls", Of: capacity(stuck)},
-	{Name: "orders_per_week", Label: "orders per week", Unit: "boats/week", Digits: 2,
+	{Name: "orders_per_week", Label: "orders per week", Unit: "boats/week", NeedsDates: true, Digits: 2,
 		Doc: "orders that came in over the number of counted weeks, the same weeks as boats per week; with the dated order book", Of: dated(ordersPerWeek)},
-	{Name: "spare_boats_per_week", Label: "boats the plant could ship beyond orders", Unit: "boats/week", Digits: 2,
+	{Name: "spare_boats_per_week", Label: "boats the plant could ship beyond orders", Unit: "boats/week", NeedsDates: true, Digits: 2,
 		Doc: "boats per week with orders always waiting, less orders per week; below zero the plant falls behind its orders", Of: spare},
 	{Name: "conceded_share", Label: "shipped under target", Unit: "share", Digits: 3, Better: -1, Share: true,
 		Doc: "boats with a part still read under target after the last round of rework, over boats shipped", Of: capacity(conceded)},
