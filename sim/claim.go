@@ -298,19 +298,25 @@ type ending struct {
 	people int32
 }
 
-// endsBefore says whether a job, begun now with the people it wants, surely
+// endsBefore says whether a job, begun now with the people who are free, surely
 // ends by t.
 func (r *Run) endsBefore(j int32, t clock.Time) bool {
 	b := &r.jobs[j]
 	s := r.step(b)
 	left := b.left
 	if !b.resumed {
-		if s.Add != NoExtra || s.Scale != NoScale {
+		if s.Add != NoExtra || s.Scale != NoScale || s.Spray != NoSpray {
 			return false
 		}
 		left = clock.FromHours(s.Longest)
 	}
-	return left < clock.Never && r.clk.Now()+left <= t
+	if left >= clock.Never {
+		return false
+	}
+	if slow := r.slowness(s, min(s.Want, int16(r.pools[s.Craft].free))); slow > 1 {
+		left = clock.FromHours(left.Hours() * slow)
+	}
+	return r.clk.Now()+left <= t
 }
 
 // fits says whether a step that people would begin now may begin, given how

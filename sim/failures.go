@@ -85,7 +85,12 @@ func (r *Run) breakDown(f int32) {
 	r.clk.At(r.clk.Now()+clock.FromHours(fail.Repair.Quantile(r.failLuck(f, 1))), clock.Change, evRepair, f)
 	unit := &r.pools[r.place(fail.Place)].units[fail.Unit]
 	if fail.Gun != None {
-		unit.guns[fail.Gun].down = true
+		gun := &unit.guns[fail.Gun]
+		gun.down = true
+		gun.downs++
+		return
+	}
+	if unit.downs++; unit.downs > 1 { // it was down already
 		return
 	}
 	unit.down = true
@@ -113,9 +118,11 @@ func (r *Run) repaired(f int32) {
 	q := r.place(fail.Place)
 	unit := &r.pools[q].units[fail.Unit]
 	if fail.Gun != None {
-		unit.guns[fail.Gun].down = false
+		gun := &unit.guns[fail.Gun]
+		gun.downs--
+		gun.down = gun.downs > 0
 		r.touch(q)
-	} else {
+	} else if unit.downs--; unit.downs == 0 {
 		unit.down = false
 		r.use(q)
 		r.pools[q].capacity++
@@ -137,18 +144,39 @@ func (r *Run) wake(j int32) {
 	b := &r.jobs[j]
 	switch {
 	case b.down:
-		b.down = false
-		if craft := r.step(b).Craft; craft != None {
-			r.span(b, false)
-			b.cause = record.Cause{Reason: record.NoCrew, Of: craft}
-			r.line(int32(craft), j)
-			r.touch(int32(craft))
+		if r.isDown(b) {
 			return
 		}
-		r.begin(j, 0, None, 0)
+		b.down = false
+		p := r.resumesIn(b)
+		r.span(b, false)
+		b.cause = r.causeIn(p)
+		r.line(p, j)
+		r.touch(p)
 	case b.state == gated && (b.cause.Reason == record.NoGun || b.cause.Reason == record.Down):
 		r.reopen(j)
 	}
+}
+
+// resumesIn is the pool in whose line paused work waits to go on.
+func (r *Run) resumesIn(b *job) int32 {
+	switch s := r.step(b); {
+	case s.Craft != None:
+		return int32(s.Craft)
+	case len(s.Use) > 0:
+		return r.place(s.Use[0])
+	}
+	return r.anything()
+}
+
+// isDown says whether a unit that a job stands in is down.
+func (r *Run) isDown(b *job) bool {
+	for _, h := range b.held {
+		if h.unit != None && r.pools[r.place(h.place)].units[h.unit].down {
+			return true
+		}
+	}
+	return false
 }
 
 // standsDown has a job wait that stands in a unit which is down.

@@ -52,8 +52,8 @@ func (r *Run) reopen(j int32) {
 	b := &r.jobs[j]
 	b.state = waiting
 	p := r.firstNeed(b)
-	if c := r.step(b).Craft; b.resumed && c != None {
-		p = int32(c)
+	if b.resumed {
+		p = r.resumesIn(b)
 	}
 	r.line(p, j)
 	r.reopened = append(r.reopened, j)

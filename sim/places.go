@@ -20,23 +20,25 @@ func (r *Run) occupy(j int32, p int16, spray Spray) {
 	b.held = append(b.held, hold{p, u})
 }
 
-// release gives a unit back; a place that the job does not hold is passed over.
+// release gives back all units of a place that a job holds, a boat those of
+// all its parts; a place that the job does not hold is passed over.
 func (r *Run) release(b *job, p int16) {
-	i := slices.IndexFunc(b.held, func(h hold) bool { return h.place == p })
-	if i < 0 {
-		return
-	}
 	q := r.place(p)
-	if u := b.held[i].unit; u != None {
-		unit := &r.pools[q].units[u]
-		unit.holder = None
-		if unit.down { // in use by nobody, and free only when it is repaired
-			b.held = slices.Delete(b.held, i, i+1)
-			return
+	for i := len(b.held) - 1; i >= 0; i-- {
+		if b.held[i].place != p {
+			continue
 		}
+		u := b.held[i].unit
+		b.held = slices.Delete(b.held, i, i+1)
+		if u != None {
+			unit := &r.pools[q].units[u]
+			unit.holder = None
+			if unit.down { // in use by nobody, and free only when it is repaired
+				continue
+			}
+		}
+		r.give(q, 1)
 	}
-	b.held = slices.Delete(b.held, i, i+1)
-	r.give(q, 1)
 }
 
 // pickUnit chooses among the free units of a place: for spraying the first

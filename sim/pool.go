@@ -27,6 +27,7 @@ type pool struct {
 type unit struct {
 	holder int32 // job, None
 	down   bool
+	downs  int8 // failures not yet repaired
 	guns   []gunState
 }
 
@@ -34,6 +35,7 @@ type unit struct {
 type gunState struct {
 	color int16 // None: clean
 	down  bool
+	downs int8
 	used  clock.Time
 }
 
