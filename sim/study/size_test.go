@@ -1,0 +1,91 @@
+package study
+
+import (
+	"math"
+	"testing"
+
+	"moldturn/sim/draw"
+)
+
+// station is a made-up plant for the search alone: boats a week are what the
+// scarcest of several things allows, a little less where things are near to
+// each other, with luck on top. It is no plant model; the search on the real
+// engine is tested with the command.
+func staircase(per []float64) func(size []int) float64 {
+	return func(size []int) float64 {
+		sum := 0.0
+		for i, n := range size {
+			sum += math.Pow(float64(n)*per[i], -8)
+		}
+		return math.Pow(sum, -1.0/8)
+	}
+}
+
+// Against looking at every size: the same cost or at most 2 % dearer, with
+// under a fifth of the sizes tried.
+func TestSizeAgainstEverySize(t *testing.T) {
+	key := draw.Root(5, 0)
+	worse, most := 0, 0.0
+	for e := range 40 {
+		k := key.At1(3, uint64(e))
+		per, moves := make([]float64, 4), make([]Move, 4)
+		for i := range per {
+			per[i] = 1 + 1.4*k.U(uint64(i))
+			moves[i] = Move{Now: 1, Least: 1, Most: 9, Price: math.Round(20 + 80*k.U(uint64(10+i)))}
+		}
+		boats := staircase(per)
+		const target = 7.0
+		z := &Sizing{Moves: moves, Budget: 2000, Try: func(sizes [][]int, fresh bool) ([]Trial, error) {
+			out := make([]Trial, len(sizes))
+			for i, s := range sizes {
+				out[i] = Trial{Boats: boats(s), Score: boats(s) / target}
+			}
+			return out, nil
+		}}
+		got, err := z.Size()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !got.Met {
+			t.Fatalf("plant %d: the target was not met: %+v of %v", e, got, per)
+		}
+		best := math.Inf(1)
+		for a := 1; a <= 9; a++ {
+			for b := 1; b <= 9; b++ {
+				for c := 1; c <= 9; c++ {
+					for d := 1; d <= 9; d++ {
+						if s := []int{a, b, c, d}; boats(s) >= target {
+							best = min(best, z.price(s))
+						}
+					}
+				}
+			}
+		}
+		share := got.Price/best - 1
+		most = max(most, share)
+		if share > 0.02 {
+			worse++
+		}
+		if got.Tried > 9*9*9*9/5 {
+			t.Errorf("plant %d: %d of %d sizes tried", e, got.Tried, 9*9*9*9)
+		}
+	}
+	t.Logf("%d of 40 plants more than 2 %% dearer than the cheapest; the worst by %.1f %%", worse, 100*most)
+	if worse > 0 {
+		t.Errorf("%d of 40 plants are more than 2 %% dearer than the cheapest", worse)
+	}
+}
+
+func TestSizeSaysWhenNothingHelps(t *testing.T) {
+	z := &Sizing{Moves: []Move{{Now: 1, Least: 1, Most: 3, Price: 1}}, Budget: 100, Try: func(sizes [][]int, fresh bool) ([]Trial, error) {
+		out := make([]Trial, len(sizes))
+		for i := range out {
+			out[i].Score = 0.5
+		}
+		return out, nil
+	}}
+	got, err := z.Size()
+	if err != nil || got.Met || got.Size[0] != 1 {
+		t.Errorf("%+v, %v", got, err)
+	}
+}
