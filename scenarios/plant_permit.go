@@ -110,3 +110,10 @@ func orDefault(v *Value) *Value {
 	(&binder{standard: true}).bind(v.branch, v.branch.defaultNode(v.at), d)
 	return d
 }
+
+// Names reports whether a scenario file has an input of this name at its top. A
+// file that cannot be read has none.
+func Names(name string, data []byte, input string) bool {
+	doc, complaints := Read(name, data)
+	return len(complaints) == 0 && doc.root.find(input) >= 0
+}

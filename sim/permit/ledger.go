@@ -22,6 +22,7 @@ type MonthEnd struct {
 	One     float64 // of that, the largest single HAP of each material
 	Average Average
 	Content []Content // of the materials that are judged by content
+	Groups  []Content // of all materials, as if all were judged by content
 }
 
 // Ledger makes the ledger of one run's counts.
@@ -77,21 +78,23 @@ func (s *Setup) look(m *MonthEnd, months [][]int64) {
 		}
 	}
 	var averaged []Applied
-	var byContent []Portion
+	var byContent, all []Portion
 	for i := range s.Materials {
 		x := &s.Materials[i]
 		kg := float64(m.Used[i]) / 1000
 		hap := x.Emitted(kg)
 		m.Rolling += hap
 		m.One += hap * x.largest()
+		p := Portion{x.Operation, x.Method, kg / kgPerMg, x.HAP}
+		all = append(all, p)
 		if x.Averaged {
-			averaged = append(averaged, Applied{x.Operation, kg / kgPerMg, x.Point()})
+			averaged = append(averaged, Applied{x.Operation, p.Mg, x.Point()})
 		} else {
-			byContent = append(byContent, Portion{x.Operation, x.Method, kg / kgPerMg, x.HAP})
+			byContent = append(byContent, p)
 		}
 	}
 	m.Average = AverageOf(averaged)
-	m.Content = ContentOf(byContent)
+	m.Content, m.Groups = ContentOf(byContent), ContentOf(all)
 }
 
 // emitted is the estimate for grams of each material, kg.
@@ -101,6 +104,17 @@ func (s *Setup) emitted(grams []int64) float64 {
 		sum += s.Materials[i].Emitted(float64(grams[i]) / 1000)
 	}
 	return sum
+}
+
+// Complies tells whether the plant keeps to Subpart VVVV at the month's end, as
+// far as the ledger can tell: the averaging, and each group judged by content.
+func (m *MonthEnd) Complies() bool {
+	for i := range m.Content {
+		if !m.Content[i].Complies() {
+			return false
+		}
+	}
+	return m.Average.Complies()
 }
 
 // Highest is the number of the month whose twelve months have the most HAP, -1
