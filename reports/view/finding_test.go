@@ -8,6 +8,7 @@ import (
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/record"
+	"moldturn/sim/shift"
 	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
@@ -140,5 +141,36 @@ func TestMoldHoursSumToTheWeek(t *testing.T) {
 	}
 	if math.Abs(sum-168) > 1e-9 || math.Abs(rows[0].Values[worked]-42) > 1e-9 || math.Abs(rows[0].Values[held]-126) > 1e-9 {
 		t.Errorf("hours %v, sum %v", rows[0].Values, sum)
+	}
+}
+
+// runs of boats and luster, one pair a replication.
+func alternativeOf(name string, boats []int, luster float64) Alternative {
+	a := Alternative{Runs: study.Runs{Name: name}, Plan: &sim.Plan{}}
+	for i, n := range boats {
+		r := &record.Result{Frame: record.Frame{Start: shift.DateOf(2027, 1, 4), To: clock.Week}, Shipped: n, Lusters: []float64{luster + 0.001*float64(i%2)}}
+		a.Outcomes = append(a.Outcomes, study.Outcome{Capacity: r})
+	}
+	return a
+}
+
+func TestBestIsNotBeaten(t *testing.T) {
+	base := alternativeOf("base", []int{80, 81, 80, 81}, 97)
+	most := alternativeOf("most", []int{95, 91, 95, 91}, 96)
+	finer := alternativeOf("finer", []int{92, 93, 92, 93}, 97)
+	fewer := alternativeOf("fewer", []int{70, 71, 70, 71}, 99)
+	for _, test := range []struct {
+		want string
+		all  []Alternative
+	}{
+		{"most", []Alternative{base, most, fewer}},
+		{"finer", []Alternative{base, most, finer, fewer}},
+		{"base", []Alternative{base, fewer}},
+		{"base", []Alternative{base}},
+	} {
+		s := &Study{Replications: 4, Years: 1, Alternatives: test.all}
+		if got := s.Alternatives[s.Best()].Name; got != test.want {
+			t.Errorf("%d alternatives: %s, want %s", len(test.all), got, test.want)
+		}
 	}
 }

@@ -1,7 +1,9 @@
 package view
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"moldturn/sim/stats"
@@ -101,19 +103,29 @@ func lusterChange(d stats.Difference) string {
 }
 
 // Best is the alternative that ships most of those that clearly ship more than
-// the base; 0, the base, where none does.
+// the base, unless another of them is clearly better: not clearly fewer boats
+// and clearly more luster. 0, the base, where none ships more.
 func (s *Study) Best() int {
 	m := metric("boats_per_week")
-	best := 0
+	var more []int
 	for i, r := range s.rivals(0) {
-		if i == 0 || !r.boats.Clear || r.boats.Mean <= 0 {
-			continue
-		}
-		if best == 0 || s.Alternatives[i].summary(m).Mean > s.Alternatives[best].summary(m).Mean {
-			best = i
+		if i != 0 && verdict(r.boats) > 0 {
+			more = append(more, i)
 		}
 	}
-	return best
+	slices.SortStableFunc(more, func(a, b int) int {
+		return cmp.Compare(s.Alternatives[b].summary(m).Mean, s.Alternatives[a].summary(m).Mean)
+	})
+	for _, i := range more {
+		rivals := s.rivals(i)
+		if !slices.ContainsFunc(more, func(k int) bool { return k != i && better(rivals[k]) }) {
+			return i
+		}
+	}
+	if len(more) > 0 {
+		return more[0]
+	}
+	return 0
 }
 
 // rivals are all alternatives held against one of them.

@@ -120,7 +120,8 @@ func amount(m *study.Metric, x stats.Summary, digits int) string {
 }
 
 // change prints a difference, "+0.44 ± 0.12"; "not clear" where its interval
-// includes zero, a dash where there is none to judge.
+// includes zero, a dash where there is none to judge. A clear difference that
+// rounds to zero is shown as zero.
 func change(m *study.Metric, d stats.Difference, digits int) string {
 	switch {
 	case d.N == 0 || !d.Known():
@@ -131,7 +132,7 @@ func change(m *study.Metric, d stats.Difference, digits int) string {
 	k := scale(m)
 	digits = own(k*d.Half, digits, most(m))
 	s := signed(k*d.Mean, digits)
-	if d.Half > 0 {
+	if d.Half > 0 && s != fixed(0, digits) {
 		s += plusMinus(k*d.Half, digits)
 	}
 	return s

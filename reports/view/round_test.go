@@ -51,6 +51,7 @@ func TestNumbersInWords(t *testing.T) {
 		{change(boats, judged(0.3, 0.4), 1), "not clear"},
 		{change(boats, judged(0.5, 0.4), 1), "+0.5 ± 0.4"},
 		{change(boats, judged(-0.5, 0.4), 1), "−0.5 ± 0.4"},
+		{change(boats, judged(0.004, 0.003), 2), "0.00"},
 		{change(share, judged(0.11, 0.08), 0), "+11 ± 8"},
 	} {
 		if got := spaced(test.got); got != test.want {
