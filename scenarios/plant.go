@@ -30,6 +30,7 @@ type Plant struct {
 	permit  *permit.Setup // nil without the group "permit"
 	weather weather
 	resin   func() *cure.Table // made when it is first asked for
+	barcol  cure.Barcol
 }
 
 // Plan is one of the plans, the one figures of capacity are taken from.
@@ -84,7 +85,7 @@ func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
 	b.models()
 	b.background()
 	b.stepAreas()
-	p := &Plant{Value: v, Warm: warm, Years: years, weather: b.weather, resin: resinOf(b.plan.Cure)}
+	p := &Plant{Value: v, Warm: warm, Years: years, weather: b.weather, resin: resinOf(b.plan.Cure), barcol: b.barcol}
 	b.demand(p, o.Files)
 	if len(b.complaints) == 0 {
 		for _, plan := range []*sim.Plan{p.Capacity, p.Dated} {

@@ -230,3 +230,20 @@ func (b *builder) warms(places []int16) bool {
 func without(list, some []int16) []int16 {
 	return slices.DeleteFunc(list, func(p int16) bool { return slices.Contains(some, p) })
 }
+
+// usualHardness is the Barcol hardness at which parts are pulled where nothing
+// else is said, an assumption.
+const usualHardness = 35
+
+// HoldCard gives what the plant's hold card is made from.
+func (p *Plant) HoldCard() cure.Hold {
+	h := p.Plan().Hold
+	card := cure.Hold{Resin: p.resin(), Barcol: p.barcol, Hardness: usualHardness, Clock: clock.FromHours(h.Clock), Most: clock.Never}
+	if h.Degree > 0 {
+		card.Hardness = p.barcol.At(h.Degree)
+	}
+	if h.Most > 0 {
+		card.Most = clock.FromHours(h.Most)
+	}
+	return card
+}

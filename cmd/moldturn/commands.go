@@ -10,6 +10,7 @@ func commands() []*command {
 		permitCommand(),
 		bestCommand(),
 		checkCommand(),
+		holdCommand(),
 		newCommand(),
 		listCommand(),
 		explainCommand(),

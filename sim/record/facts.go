@@ -44,7 +44,7 @@ type Pull struct {
 	Luster                   float64
 	Green                    float64
 	Stuck, Scrapped          bool
-	Dark                     bool // it shows haze fully: a dark color or a band
+	Dark                     bool       // it shows haze fully: a dark color or a band
 	Cycle                    clock.Time // since the mold's pull before; 0 for its first
 	HeatIndex                float64    // mean from spray to last shot, °F
 	Sprayed, Laminated, Hold clock.Time // when sprayed, when the last labor ended, how long it was held

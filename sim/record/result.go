@@ -89,9 +89,9 @@ type Result struct {
 	Lusters   []float64                 // as pulled, sorted
 	ByTurn    [2][MostTurns + 1]Lusters // cool and hot season, by turns since strip
 	ByMonth   [12]Lusters
-	Boats     Lusters // as shipped
-	Dark      Lusters                   // as pulled, parts that show haze fully
-	Flaws     [MostFlaws]Flaws          // by defect
+	Boats     Lusters          // as shipped
+	Dark      Lusters          // as pulled, parts that show haze fully
+	Flaws     [MostFlaws]Flaws // by defect
 	Notes     [NoteKinds]int
 	Values    [NoteKinds]float64
 	OnFloor   int // boats on the floor at the end
