@@ -12,10 +12,39 @@ import (
 // Waits of fewer hours a week than this limit nothing worth naming.
 const waitWorthNaming = 2.0
 
-// Limits says what holds the base back in January and in July.
+// fullAllYear is the share of its hours from which on a craft or place counts
+// as never free.
+const fullAllYear = 0.99
+
+// Limits says what holds the base back in January and in July, and what has
+// more to do than it can, if anything.
 func (s *Study) Limits() []string {
 	a := s.Base()
-	return []string{"January: " + limit(a.Plan, a.Limits(0)), "July: " + limit(a.Plan, a.Limits(6))}
+	lines := []string{"January: " + limit(a.Plan, a.Limits(0)), "July: " + limit(a.Plan, a.Limits(6))}
+	if f := full(a.Plan, a.Limits(wholeYear()...)); f != "" {
+		lines = append(lines, f)
+	}
+	return lines
+}
+
+func wholeYear() []int { return []int{0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11} }
+
+// full names what is never free over the year; empty for nothing. Small parts
+// and other background work may pile up there without holding back a boat.
+func full(p *sim.Plan, year []study.Limit) string {
+	var names []string
+	for _, l := range year {
+		if l.Load >= fullAllYear {
+			names = append(names, quoted(pool(p, l.Pool)))
+		}
+	}
+	switch len(names) {
+	case 0:
+		return ""
+	case 1:
+		return names[0] + " has more to do all year than its hours allow: work for it piles up."
+	}
+	return and(names) + " have more to do all year than their hours allow: work for them piles up."
 }
 
 // Waits is what work waits for in the base: each craft and place with the hours
@@ -27,7 +56,7 @@ func (s *Study) Waits() cells.Table {
 		{Head: "in July", Align: cells.Right}, {Head: "busy, % of its hours", Align: cells.Right},
 	}}
 	january, july := waits(a.Limits(0)), waits(a.Limits(6))
-	for _, l := range a.Limits(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11) {
+	for _, l := range a.Limits(wholeYear()...) {
 		t.Rows = append(t.Rows, cells.Texts(pool(a.Plan, l.Pool), fixed(l.Wait, 0), january[l.Pool], july[l.Pool], fixed(100*l.Load, 0)))
 	}
 	return t

@@ -83,6 +83,8 @@ func tradeoff(fastest rival, finest string) string {
 	d := fastest.luster
 	m := metric("luster_p10")
 	switch {
+	case verdict(fastest.boats) <= 0:
+		return fmt.Sprintf("%s has the best luster, and it is not clear that any ships more boats", quoted(finest))
 	case d.Known() && d.Low > -same:
 		return fmt.Sprintf("The most boats cost no luster to speak of: %s stays within %s point of the best", quoted(fastest.name), fixed(same, 1))
 	case d.Clear:
