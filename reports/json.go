@@ -65,7 +65,7 @@ func alternativeOf(s *view.Study, i int) alternative {
 		out.Metrics[m.Name] = nil
 		if x, ok := a.Summary(&m); ok {
 			low, high := ends(x)
-			out.Metrics[m.Name] = &level{Mean: x.Mean, Low: low, High: high, N: x.N, Unit: m.Unit}
+			out.Metrics[m.Name] = &level{Mean: x.Mean, Low: low, High: high, N: x.N, Unit: a.UnitOf(&m)}
 		}
 		if i == 0 {
 			continue

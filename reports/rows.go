@@ -24,7 +24,7 @@ func CSV(w io.Writer, s *view.Study) error {
 				if !ok {
 					continue
 				}
-				if err := out.Row(csv.Text(a.Name), csv.Int(int64(r+1)), csv.Text(m.Name), csv.Number(x), csv.Text(m.Unit)); err != nil {
+				if err := out.Row(csv.Text(a.Name), csv.Int(int64(r+1)), csv.Text(m.Name), csv.Number(x), csv.Text(a.UnitOf(&m))); err != nil {
 					return err
 				}
 			}

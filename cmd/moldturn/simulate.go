@@ -47,7 +47,7 @@ func simulate(c *Context, o *common, s *scenarios.Scenario, what string) (*view.
 func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view.Study {
 	v := &view.Study{
 		Scenario: s.Base.Value.At("name").Text(), Seed: setup.Seed, Replications: setup.Replications,
-		Years: s.Base.Years, Warm: s.Base.Warm, Hash: s.Base.Value.Hash(), Version: programVersion(),
+		Years: s.Base.Years, Warm: s.Base.Warm, Hash: s.Base.Value.Hash(), Version: programVersion(), Money: moneyOf(s),
 	}
 	if note := s.Base.Value.At("note"); note.Given() {
 		v.Note = note.Text()

@@ -21,6 +21,9 @@ func (s *Study) Page() (page.Page, error) {
 	if err != nil {
 		return page.Page{}, err
 	}
+	if ledger, ok := s.MoneySection(); ok {
+		charts = append(charts, ledger)
+	}
 	p.Sections = append(append([]page.Section{answer}, charts...),
 		page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(s.Computed())}},
 		page.Section{Heading: "Assumptions", Blocks: s.assumptions()})

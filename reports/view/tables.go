@@ -132,18 +132,18 @@ func (s *Study) Figures(a *Alternative) cells.Table {
 	t := cells.Table{Title: a.Name, Columns: []cells.Column{{Head: "figure"}, {Head: "value", Align: cells.Right}, {Head: "unit"}}}
 	for _, m := range study.Metrics() {
 		if x, ok := a.Summary(&m); ok {
-			t.Rows = append(t.Rows, cells.Texts(m.Label, alone(&m, x), unitOf(&m)))
+			t.Rows = append(t.Rows, cells.Texts(m.Label, alone(&m, x), a.unitOf(&m)))
 		}
 	}
 	return t
 }
 
-// unitOf is a figure's unit as people read it.
-func unitOf(m *study.Metric) string {
+// unitOf is a figure's unit as people read it, amounts in the scenario's currency.
+func (a *Alternative) unitOf(m *study.Metric) string {
 	if m.Share {
 		return "%"
 	}
-	return m.Unit
+	return a.UnitOf(m)
 }
 
 // Known says how many years stand behind the figures and how well boats per

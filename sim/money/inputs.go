@@ -117,7 +117,7 @@ func investInputs() []param.Row {
 		{Path: "investments", Kind: param.Map, Optional: true, Doc: "what alternatives cost to make, by name of the alternative", Mark: param.User, Source: yours},
 		price("investments.*.purchase", "$0", "what is paid at the start; $0 with more molds than today: the price of those molds", param.User, yours),
 		{Path: "investments.*.lead", Kind: param.Duration, Low: 0, High: 1e5, Default: "6 wk", Doc: "from payment to first use", Mark: param.Memory, Source: "a mold off an existing master takes 4 – 6 – 12 weeks; " + memory},
-		{Path: "investments.*.life", Kind: param.Number, Low: 0.5, High: 100, Default: "5", Doc: "years of use", Mark: param.Published, Source: "five or more years from a working mold: \"How fiberglass boats are made\", boating supply article"},
+		{Path: "investments.*.life", Kind: param.Count, Low: 1, High: 100, Default: "5", Doc: "years of use", Mark: param.Published, Source: "five or more years from a working mold: \"How fiberglass boats are made\", boating supply article"},
 		price("investments.*.residual", "$0", "worth at the end of its life", param.User, yours),
 	}
 }

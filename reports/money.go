@@ -1,0 +1,93 @@
+package reports
+
+import (
+	"io"
+	"strings"
+
+	"moldturn/reports/cells"
+	"moldturn/reports/csv"
+	"moldturn/reports/page"
+	"moldturn/reports/table"
+	"moldturn/reports/view"
+	"moldturn/sim/money"
+)
+
+// QualityText writes a comparison by the cost of quality for a terminal.
+func QualityText(w io.Writer, v *view.Quality, style table.Style) error {
+	return told(w, v.Headline(), v.Tables(v.Main()), append(v.Findings(), v.Known()), style)
+}
+
+// InvestText writes a look at an investment for a terminal.
+func InvestText(w io.Writer, v *view.Invest, style table.Style) error {
+	return told(w, v.Headline(), []cells.Table{v.Cash(), v.Wear()}, append(v.Findings(), v.Known()), style)
+}
+
+// told writes a headline, tables and sentences.
+func told(w io.Writer, headline string, tables []cells.Table, lines []string, style table.Style) error {
+	if _, err := io.WriteString(w, table.Wrap(headline, style)+"\n"); err != nil {
+		return err
+	}
+	for _, t := range tables {
+		if err := spaced(w, t, style); err != nil {
+			return err
+		}
+	}
+	var b strings.Builder
+	for _, line := range lines {
+		b.WriteString(table.Wrap(line, style))
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// QualityHTML writes the report of a comparison by the cost of quality.
+func QualityHTML(w io.Writer, v *view.Quality) error { return written(w, v.Page) }
+
+// InvestHTML writes the report of an investment.
+func InvestHTML(w io.Writer, v *view.Invest) error { return written(w, v.Page) }
+
+func written(w io.Writer, make func() (page.Page, error)) error {
+	p, err := make()
+	if err != nil {
+		return err
+	}
+	return page.Write(w, p)
+}
+
+// LedgerCSV writes every line of every ledger, one a row, in full: the trace of
+// each amount to what happened. Amounts are in the currency of the scenario.
+func LedgerCSV(w io.Writer, s *view.Study) error {
+	out, err := csv.New(w, "alternative", "orders", "replication", "line", "label", "kind", "class", "quantity", "unit", "price", "amount", "made_of", "price_from")
+	if err != nil {
+		return err
+	}
+	for i := range s.Alternatives {
+		a := &s.Alternatives[i]
+		for r := range a.Outcomes {
+			for _, g := range []struct {
+				orders string
+				ledger *money.Ledger
+			}{{"always waiting", a.Outcomes[r].CapacityLedger}, {"as they come", a.Outcomes[r].DatedLedger}} {
+				if g.ledger == nil {
+					continue
+				}
+				if err := ledgerRows(out, a.Name, g.orders, r+1, g.ledger); err != nil {
+					return err
+				}
+			}
+		}
+	}
+	return out.Flush()
+}
+
+func ledgerRows(out *csv.Writer, alternative, orders string, replication int, g *money.Ledger) error {
+	for i := range g.Lines {
+		l := &g.Lines[i]
+		err := out.Row(csv.Text(alternative), csv.Text(orders), csv.Int(int64(replication)), csv.Text(l.Name), csv.Text(l.Label), csv.Text(l.Kind.String()), csv.Text(l.Class.String()),
+			csv.Number(l.Size()), csv.Text(l.Unit), csv.Number(l.Price), csv.Number(l.Amount.Amount()), csv.Text(l.Of), csv.Text(strings.Join(l.Inputs, ", ")))
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}

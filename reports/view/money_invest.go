@@ -1,0 +1,182 @@
+package view
+
+import (
+	"fmt"
+
+	"moldturn/reports/cells"
+	"moldturn/sim/money"
+	"moldturn/sim/study"
+)
+
+// Invest is a finished look at one investment. The study's first alternative is
+// the plant as it is, its second the plant with the change.
+type Invest struct {
+	*Study
+	Investment money.Investment
+	Bought     string         // what the purchase is, in words
+	Full       *study.Returns // with orders always waiting; nil: not simulated
+	Dated      *study.Returns // with the dated order book; nil: not simulated
+}
+
+func (v *Invest) with() *Alternative { return &v.Alternatives[1] }
+
+// DemandBinds says whether the plant as it is clearly ships all orders.
+func (v *Invest) DemandBinds() bool {
+	x, ok := v.Base().Summary(metric("spare_boats_per_week"))
+	return ok && x.Known() && x.Low > 0
+}
+
+// Deciding is the returns that the answer stands on: those with the orders as
+// they come where demand binds, else those with orders always waiting.
+func (v *Invest) Deciding() (r *study.Returns, dated bool) {
+	if v.Dated != nil && (v.Full == nil || v.DemandBinds()) {
+		return v.Dated, true
+	}
+	return v.Full, false
+}
+
+// Headline is the answer in one or two sentences.
+func (v *Invest) Headline() string {
+	r, dated := v.Deciding()
+	name := "“" + v.with().Name + "”"
+	if !(r.Gain.Clear && r.Gain.Mean > 0) {
+		return fmt.Sprintf("%s: no gain: %s. Contribution changes by %s a year; at a purchase of %s the net present value is %s.",
+			name, v.limitedBy(dated), v.Money.plus(r.Gain), v.Money.whole(v.Investment.Purchase, 1), v.Money.amount(r.Worth))
+	}
+	verdict := "pays"
+	switch {
+	case r.Worth.Known() && r.Worth.High < 0:
+		verdict = "does not pay"
+	case !(r.Worth.Known() && r.Worth.Low > 0):
+		verdict = "cannot be told to pay"
+	}
+	text := fmt.Sprintf("%s %s: net present value %s over %s of use at %s, %s.", name, verdict, v.Money.amount(r.Worth),
+		count(v.Investment.Life, "year"), percent(v.Investment.Rate), v.demandWords(dated))
+	return text + fmt.Sprintf(" It brings %s a year for %s; it pays in %d of %d runs.", v.Money.amount(r.Gain.Summary), v.Money.whole(v.Investment.Purchase, 1), r.Pays, r.Of)
+}
+
+func (v *Invest) demandWords(dated bool) string {
+	if dated {
+		return "with the orders as they come"
+	}
+	return "if every boat sells"
+}
+
+// limitedBy names what keeps the change from bringing anything.
+func (v *Invest) limitedBy(dated bool) string {
+	if dated && v.DemandBinds() {
+		return "orders limit; the plant as it is ships them all"
+	}
+	a := v.with()
+	year := []int{0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11}
+	ranked := a.Limits(year...)
+	if len(ranked) == 0 || ranked[0].Wait < waitWorthNaming {
+		return "no craft and no place limits more than before"
+	}
+	return fmt.Sprintf("%s limits; work waits %.0f h a week for %s", pool(a.Plan, ranked[0].Pool), ranked[0].Wait, them(a.Plan, ranked[0].Pool))
+}
+
+func percent(share float64) string { return fmt.Sprintf("%.3g %%", 100*share) }
+
+// Findings are the sentences under the headline.
+func (v *Invest) Findings() []string {
+	r, _ := v.Deciding()
+	out := []string{v.capacityLine()}
+	if v.Full != nil && v.Full.HasNeed {
+		out = append(out, v.demandNeeded())
+	}
+	if m := r.MarginShare; m.Bounded && r.Boats.Clear && r.Boats.Mean > 0 {
+		out = append(out, fmt.Sprintf("Break-even margin: it still pays with margins at %.0f %% of today's (%.0f to %.0f %%).", 100*m.Value, 100*m.Low, 100*m.High))
+	}
+	return append(out,
+		fmt.Sprintf("“In %d of %d runs” is how often luck of %s in a row, taken for every year of use, would make it pay; it is not a chance of the market.", r.Pays, r.Of, count(v.Years, "year")),
+		"Cash and wear are two views of the same molds and are never added: the cash view pays for them once, the wear view spreads their price over turns. Amounts are before taxes.")
+}
+
+func (v *Invest) capacityLine() string {
+	if v.Full == nil {
+		return "Only the dated order book was simulated."
+	}
+	text := fmt.Sprintf("With orders always waiting it ships %s boats a week", plusBoats(v.Full.Boats))
+	if !v.Full.Boats.Clear {
+		text += " (not clear): " + v.limitedBy(false)
+	}
+	return text + "."
+}
+
+// demandNeeded is the demand from which on the investment pays.
+func (v *Invest) demandNeeded() string {
+	now := v.Base().summary(metric("boats_per_week"))
+	need, gain := v.Full.BoatsNeeded, v.Full.Boats
+	text := fmt.Sprintf("Break-even demand: orders of %s boats a week, %s more than the plant can ship today", fixed(now.Mean+need, 2), fixed(need, 2))
+	if need > gain.Mean {
+		return text + fmt.Sprintf("; more than the %s boats a week it adds, so no demand makes it pay.", fixed(gain.Mean, 2))
+	}
+	return text + fmt.Sprintf("; it adds %s.", fixed(gain.Mean, 2))
+}
+
+// column of the table: a kind of demand.
+type demandOf struct {
+	head string
+	r    *study.Returns
+}
+
+func (v *Invest) demands() []demandOf {
+	var out []demandOf
+	if v.Dated != nil {
+		out = append(out, demandOf{"orders as they come", v.Dated})
+	}
+	if v.Full != nil {
+		out = append(out, demandOf{"if every boat sells", v.Full})
+	}
+	return out
+}
+
+// Cash is the cash view.
+func (v *Invest) Cash() cells.Table {
+	t := cells.Table{Title: "Cash view", Columns: []cells.Column{{Head: ""}}}
+	for _, d := range v.demands() {
+		t.Columns = append(t.Columns, cells.Column{Head: d.head, Align: cells.Right})
+	}
+	row := func(label string, text func(*study.Returns) string) {
+		r := cells.Texts(label)
+		for _, d := range v.demands() {
+			r.Cells = append(r.Cells, cells.Cell{Text: text(d.r)})
+		}
+		t.Rows = append(t.Rows, r)
+	}
+	i := &v.Investment
+	fixedRow := func(label, text string) { row(label, func(*study.Returns) string { return text }) }
+	fixedRow("purchase: "+v.Bought, v.Money.whole(i.Purchase, 1))
+	fixedRow("lead time", fmt.Sprintf("%.0f weeks", i.Lead*365.25/7))
+	fixedRow("years of use", fmt.Sprint(i.Life))
+	fixedRow("worth at the end", v.Money.whole(i.Residual, 1))
+	fixedRow("discount rate", percent(i.Rate))
+	fixedRow("equivalent annual cost", v.Money.whole(i.YearlyCost(), 1))
+	row("boats a week more", func(r *study.Returns) string { return plusBoats(r.Boats) })
+	row("contribution a year more", func(r *study.Returns) string { return v.Money.plus(r.Gain) })
+	row("net present value", func(r *study.Returns) string { return v.Money.amount(r.Worth) })
+	row("payback, years from payment", func(r *study.Returns) string {
+		if !r.PaysBack {
+			return "not within its life"
+		}
+		return fixed(r.Payback, 1)
+	})
+	row("internal rate of return", func(r *study.Returns) string {
+		if !r.HasRate {
+			return "not defined"
+		}
+		return percent(r.Rate)
+	})
+	row("runs in which it pays", func(r *study.Returns) string { return fmt.Sprintf("%d of %d", r.Pays, r.Of) })
+	return t
+}
+
+// Wear is the wear view: the price of molds over the turns of their life.
+func (v *Invest) Wear() cells.Table {
+	t := cells.Table{Title: "Wear view: molds spread over their turns, a year", Columns: []cells.Column{{Head: ""}, {Head: "today", Align: cells.Right}, {Head: "with it", Align: cells.Right}}}
+	for _, d := range v.demands() {
+		t.Rows = append(t.Rows, cells.Texts(d.head, v.Money.amount(d.r.WearNow), v.Money.amount(d.r.WearThen)))
+	}
+	return t
+}
