@@ -70,20 +70,21 @@ func runPermit(c *Context, o *common, which string) error {
 	return reports.PermitText(c.Stdout, p, table.Style{})
 }
 
-// loadWith loads a scenario; one without the group of inputs that defaults are
-// about takes them.
-func loadWith(name string, o *common, defaults func() (scenarios.Change, scenarios.Complaints)) (*scenarios.Scenario, error) {
+// loadWith loads a scenario; groups of inputs that it does not have take their
+// defaults.
+func loadWith(name string, o *common, defaults ...func() (scenarios.Change, scenarios.Complaints)) (*scenarios.Scenario, error) {
 	shown, data, file, err := readScenario(name)
 	if err != nil {
 		return nil, err
 	}
-	change, complaints := defaults()
-	if len(complaints) > 0 {
-		return nil, complaints
-	}
 	opt := scenarios.Options{Years: o.Years.Or(-1), Files: file}
-	if !scenarios.Names(shown, data, change.Path) {
-		opt.Sets = append(opt.Sets, change)
+	var complaints scenarios.Complaints
+	for _, group := range defaults {
+		change, faults := group()
+		complaints = append(complaints, faults...)
+		if !scenarios.Names(shown, data, change.Path) {
+			opt.Sets = append(opt.Sets, change)
+		}
 	}
 	for _, set := range o.Settings {
 		change, faults := scenarios.ParseChange("--set", set.Path+"="+set.Value)

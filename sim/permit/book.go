@@ -16,6 +16,7 @@ type MonthCounts struct {
 	Parts      [][lastOfPart + 1]int64 // by part type and use, parts per million of a part
 	Small      []int64                 // by kind of background work, person-ms
 	Lay        int64                   // laminating, person-ms
+	Spray      int64                   // gel coat guns at work, ms
 	New        []int64                 // by part type: molds made
 	Resurfaced []int64                 // by part type: molds
 	Pump, Pot  int64                   // flushes
@@ -78,6 +79,9 @@ func (b *Book) Span(s *record.Span) {
 	step := b.plant.step(s.Route, s.Step)
 	if step.Lays {
 		b.month(s.From).Lay += labor(s)
+	}
+	if step.Sprays {
+		b.month(s.From).Spray += int64(s.To - s.From)
 	}
 	if k := b.plant.back(s.Route); k >= 0 {
 		b.month(s.From).Small[k] += labor(s)

@@ -32,7 +32,9 @@ type Part struct {
 type Step struct {
 	Use   Use   // of the part's materials; NoUse for most
 	Share int64 // of one part's amount for that use, parts per million
-	Lays  bool  // laminating: tools are cleaned after it
+
+	Lays   bool // laminating: tools are cleaned after it
+	Sprays bool // gel coat
 }
 
 // step looks a step up; the zero Step for none.

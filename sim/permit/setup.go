@@ -75,3 +75,19 @@ func (s *Setup) copied() *Setup {
 	c.Plant.Parts = slices.Clone(s.Plant.Parts)
 	return &c
 }
+
+// One is the estimate of the largest single HAP of each material that some uses
+// of a month put into the air, kg.
+func (s *Setup) One(m *MonthCounts, uses ...Use) float64 {
+	kg := s.Amounts.Used(&s.Plant, m)
+	sum := 0.0
+	for i := range s.Materials {
+		x := &s.Materials[i]
+		for _, u := range uses {
+			if slices.Contains(x.For, u) {
+				sum += x.Emitted(kg[u]*x.Share) * x.largest()
+			}
+		}
+	}
+	return sum
+}

@@ -47,6 +47,7 @@ func permitSteps(steps []sim.Step) []permit.Step {
 		x := &out[i]
 		x.Lays = s.Doing == record.Laminating && s.Pace == sim.Labor
 		x.Use, x.Share = permitUse(s), permit.Whole
+		x.Sprays = x.Use == permit.GelCoat || x.Use == permit.Band
 		if laid(s) > 0 {
 			sum += laid(s)
 			upTo := int64(sum/total*permit.Whole + 0.5) // so that the shares add up to one part
