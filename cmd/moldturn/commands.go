@@ -8,6 +8,8 @@ func commands() []*command {
 		runCommand(),
 		worthCommand(),
 		permitCommand(),
+		qualityCommand(),
+		investCommand(),
 		exposureCommand(),
 		qualityCommand(),
 		investCommand(),
