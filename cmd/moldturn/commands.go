@@ -8,8 +8,6 @@ func commands() []*command {
 		runCommand(),
 		worthCommand(),
 		permitCommand(),
-		qualityCommand(),
-		investCommand(),
 		exposureCommand(),
 		qualityCommand(),
 		investCommand(),
