@@ -25,6 +25,7 @@ type Lever struct {
 	Now   int
 	paths []string // inputs that move together
 	now   []int    // their values
+	price float64  // of one a year
 }
 
 // Levers lists what can be one more or one less, in file order: people by craft
@@ -35,12 +36,13 @@ func (s *Scenario) Levers() []Lever {
 	for craft, c := range v.Each("crafts") {
 		for shift, n := range c.Each("people") {
 			out = append(out, Lever{Kind: People, Key: "crew." + craft, Label: craft + ", " + shift, Unit: "person", Now: n.Count(),
-				paths: []string{n.Path()}, now: []int{n.Count()}})
+				paths: []string{n.Path()}, now: []int{n.Count()}, price: v.At("size.person").Dollars()})
 		}
 	}
 	for place, p := range v.Each("places") {
 		if n := p.At("count"); n.Given() {
-			out = append(out, Lever{Kind: Places, Key: place, Label: place, Unit: place, Now: n.Count(), paths: []string{n.Path()}, now: []int{n.Count()}})
+			out = append(out, Lever{Kind: Places, Key: place, Label: place, Unit: place, Now: n.Count(), paths: []string{n.Path()}, now: []int{n.Count()},
+				price: v.At("size." + p.At("kind").Text()).Dollars()})
 		}
 	}
 	for model, m := range v.Each("models") {
@@ -51,6 +53,7 @@ func (s *Scenario) Levers() []Lever {
 			}
 			l.paths = append(l.paths, p.At("molds").Path())
 			l.now = append(l.now, p.At("molds").Count())
+			l.price += v.At("size.mold_per_m2").Dollars() * p.At("area").SquareMeters()
 		}
 		if len(l.paths) == 0 {
 			continue
@@ -83,6 +86,18 @@ func (l *Lever) By(steps int) (changes []Change, ok bool) {
 		changes = append(changes, ch)
 	}
 	return changes, true
+}
+
+// Price is what one of it costs a year, in dollars, by the scenario's size
+// prices.
+func (l *Lever) Price() float64 { return l.price }
+
+// Least is the smallest number it can have.
+func (l *Lever) Least() int {
+	if l.Kind == Molds {
+		return 1
+	}
+	return 0
 }
 
 // Name is what moving the lever by some steps is called: "gel, day +1".

@@ -105,8 +105,9 @@ func (b *builder) background() {
 	for name, v := range b.v.Each("background") {
 		g := sim.Background{Name: name, Craft: b.crafts[v.At("craft").Text()], PerWeek: v.At("per_week").Hours(), PerBoat: v.At("per_boat").Hours(),
 			Piece: v.At("piece").Hours(), Place: sim.None, Route: int16(len(b.plan.Routes))}
-		s := sim.Step{Name: name, Doing: record.Background, Craft: g.Craft, Want: 1, Least: 1, Slow: 1}
-		s.SetTime(b.vary(constant(g.Piece)))
+		people := v.At("people").Count()
+		s := sim.Step{Name: name, Doing: record.Background, Craft: g.Craft, Want: int16(people), Least: int16(people), Slow: 1}
+		s.SetTime(b.vary(constant(g.Piece / float64(people))))
 		if v.At("place").Given() {
 			g.Place = b.places[v.At("place").Text()]
 			s.Take, s.Free = []int16{g.Place}, []int16{g.Place}

@@ -130,7 +130,8 @@ func modelInputs() []param.Row {
 		{Path: "background.*.craft", Kind: param.Ref, RefTo: "crafts", Doc: "who does it", Mark: param.User, Source: yours},
 		{Path: "background.*.per_week", Kind: param.Duration, Low: 0, High: 1e5, Default: "0 h", Doc: "labor a week", Mark: param.User, Source: yours},
 		{Path: "background.*.per_boat", Kind: param.Duration, Low: 0, High: 1e5, Default: "0 h", Doc: "labor per shipped boat, on top", Mark: param.User, Source: yours},
-		{Path: "background.*.piece", Kind: param.Duration, Low: 0.01, High: 1000, Default: "2 h", Doc: "labor of one piece of it, one person", Mark: param.Assumption, Source: guessed},
+		{Path: "background.*.piece", Kind: param.Duration, Low: 0.01, High: 1000, Default: "2 h", Doc: "labor of one piece of it", Mark: param.Assumption, Source: guessed},
+		{Path: "background.*.people", Kind: param.Count, Low: 1, High: 20, Default: "1", Doc: "people on one piece", Mark: param.User, Source: yours},
 		{Path: "background.*.place", Kind: param.Ref, RefTo: "places", Optional: true, Doc: "place it needs", Mark: param.User, Source: yours},
 		{Path: "variation", Kind: param.Share, Low: 0, High: 2, Default: "15 %", Doc: "standard deviation over mean of labor times that are given as one number", Mark: param.Assumption, Source: guessed},
 	}

@@ -1,0 +1,288 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"sort"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"moldturn/reports/table"
+	"moldturn/reports/view"
+	"moldturn/scenarios"
+	"moldturn/sim/param"
+	"moldturn/sim/param/guess"
+	"moldturn/sim/param/unit"
+	"moldturn/sim/study"
+)
+
+// sizeFlags are the flags of size beside the common ones.
+type sizeFlags struct {
+	common
+	target string
+	weeks  string
+	worst  bool
+	luster float64
+	share  string
+	may    string
+	most   int
+	budget int
+}
+
+func (o *sizeFlags) add(f *pflag.FlagSet) {
+	o.common.add(f)
+	f.StringVar(&o.target, "target", "", "boats to reach, \"10/week\"")
+	f.StringVar(&o.weeks, "weeks", "90 %", "share of weeks that must reach it; \"0 %\": the mean week must")
+	f.BoolVar(&o.worst, "worst-month", false, "it must be reached in the worst month too, not only over the year")
+	f.Float64Var(&o.luster, "luster", 0, "luster that boats must reach")
+	f.StringVar(&o.share, "share", "95 %", "share of boats that must reach that luster")
+	f.StringVar(&o.may, "may", "", "what may change: molds, booth, crew.gel, crew, … separated by commas; everything by default")
+	f.IntVar(&o.most, "most", 3, "how many times as many as now at most")
+	f.IntVar(&o.budget, "budget", 400, "sizes to try at most")
+}
+
+func sizeCommand() *command {
+	o := &sizeFlags{common: common{Inputs: inputPaths}}
+	return &command{
+		name:     "size",
+		synopsis: "the cheapest people, places and molds that reach a number of boats",
+		help: `Looks for the cheapest set of people by craft and shift, places and mold sets
+that ships the target in 9 weeks of 10 (--weeks), in the mix of the models'
+orders. It adds what brings most for its
+price, takes away what is not needed, and holds the answer against fresh luck.
+Prices are the inputs size.person, size.booth, size.place, size.mold_per_m2.`,
+		args:  scenarioArg(),
+		flags: o.add,
+		run:   func(c *Context) error { return size(c, o) },
+	}
+}
+
+// goal reads the flags that say what must be reached; all faults at once.
+func (o *sizeFlags) goal() (*study.Target, error) {
+	var faults []string
+	read := func(flag, text string, kind param.Kind) float64 {
+		x, err := unit.Parse(kind, text)
+		if err != nil {
+			faults = append(faults, fmt.Sprintf("--%s: %v", flag, err))
+		}
+		return x
+	}
+	g := &study.Target{Worst: o.worst}
+	if o.target == "" {
+		faults = append(faults, "--target is needed, for example --target 10/week")
+	} else if g.Boats = read("target", o.target, param.Rate); g.Boats <= 0 && len(faults) == 0 {
+		faults = append(faults, "--target: must be above 0")
+	}
+	g.Share = read("weeks", o.weeks, param.Share)
+	if g.Share < 0 || g.Share > 0.999 {
+		faults = append(faults, fmt.Sprintf("--weeks: %s is not 0 %% to 99.9 %%", o.weeks))
+	}
+	if o.luster > 0 {
+		g.Luster = read("share", o.share, param.Share)
+	}
+	if o.most < 1 || o.budget < 1 {
+		faults = append(faults, "--most and --budget must be 1 or more")
+	}
+	if len(faults) > 0 {
+		return nil, misuse("moldturn size fenwater --target 10/week --may molds,booth,crew", "%s", strings.Join(faults, "\n"))
+	}
+	return g, nil
+}
+
+// movable picks the levers that --may names.
+func (o *sizeFlags) movable(levers []scenarios.Lever) ([]scenarios.Lever, error) {
+	if o.may == "" {
+		return levers, nil
+	}
+	var out []scenarios.Lever
+	names := map[string]bool{}
+	for _, l := range levers {
+		head, _, _ := strings.Cut(l.Key, ".")
+		names[l.Key], names[head] = true, true
+	}
+	var faults []string
+	hint := ""
+	for _, want := range strings.Split(o.may, ",") {
+		want = strings.TrimSpace(want)
+		if !names[want] {
+			all := make([]string, 0, len(names))
+			for n := range names {
+				all = append(all, n)
+			}
+			sort.Strings(all)
+			faults = append(faults, fmt.Sprintf("--may: nothing is called %q\n  allowed: %s", want, strings.Join(all, ", ")))
+			if near := guess.Near(want, all); near != "" {
+				hint = fmt.Sprintf("did you mean %q?", near)
+			}
+			continue
+		}
+		for _, l := range levers {
+			if head, _, _ := strings.Cut(l.Key, "."); l.Key == want || head == want {
+				out = append(out, l)
+			}
+		}
+	}
+	if len(faults) > 0 {
+		return nil, misuse(hint, "%s", strings.Join(faults, "\n"))
+	}
+	return out, nil
+}
+
+func size(c *Context, o *sizeFlags) error {
+	g, err := o.goal()
+	if err != nil {
+		return err
+	}
+	if o.luster > 0 {
+		o.Settings = append(o.Settings, setting{Path: "quality.target", Value: fmt.Sprint(o.luster)})
+	}
+	s, err := loadScenario(c.Args[0], &o.common)
+	if err != nil {
+		return err
+	}
+	g.Mix = orderMix(s)
+	levers, err := o.movable(s.Levers())
+	if err != nil {
+		return err
+	}
+	told := newProgress(c, "looking for the cheapest plant", o.Quiet)
+	z := &sizer{c: c, o: o, s: s, g: g, levers: levers, told: told}
+	v, err := z.look()
+	told.Close()
+	if err != nil {
+		return err
+	}
+	if o.JSON {
+		e := json.NewEncoder(c.Stdout)
+		e.SetIndent("", "  ")
+		return e.Encode(v)
+	}
+	if _, err := fmt.Fprint(c.Stdout, table.Wrap(v.Headline(), table.Style{}), "\n"); err != nil {
+		return err
+	}
+	for _, t := range v.Tables() {
+		if err := table.Write(c.Stdout, t, table.Style{}); err != nil {
+			return err
+		}
+		fmt.Fprintln(c.Stdout)
+	}
+	_, err = fmt.Fprint(c.Stdout, table.Wrap(v.Cost(), table.Style{}))
+	return err
+}
+
+// orderMix is the share of each model in the orders; nil without orders.
+func orderMix(s *scenarios.Scenario) []float64 {
+	var mix []float64
+	sum := 0.0
+	for _, m := range s.Base.Value.Each("models") {
+		mix = append(mix, m.At("orders").PerWeek())
+		sum += mix[len(mix)-1]
+	}
+	if sum == 0 {
+		return nil
+	}
+	for i := range mix {
+		mix[i] /= sum
+	}
+	return mix
+}
+
+// sizer runs the sizes that a search asks for.
+type sizer struct {
+	c      *Context
+	o      *sizeFlags
+	s      *scenarios.Scenario
+	g      *study.Target
+	levers []scenarios.Lever
+	told   *progress
+	tried  int
+}
+
+// freshLuck is where the replications begin that confirm an answer.
+const freshLuck = 500_000
+
+func (z *sizer) look() (*view.Sized, error) {
+	search := &study.Sizing{Budget: z.o.budget, Try: z.try}
+	for _, l := range z.levers {
+		search.Moves = append(search.Moves, study.Move{Now: l.Now, Least: max(l.Least(), min(l.Now, 1)), Most: max(z.o.most*l.Now, l.Now+2), Price: l.Price()})
+	}
+	found, err := search.Size()
+	if err != nil {
+		return nil, err
+	}
+	v := &view.Sized{Target: *z.g, Found: found, Replications: z.replications(false), Fresh: z.replications(true), Years: z.s.Base.Years}
+	for i, l := range z.levers {
+		v.Labels, v.Now, v.Prices = append(v.Labels, l.Label), append(v.Now, l.Now), append(v.Prices, l.Price())
+		v.Before += float64(search.Moves[i].Now) * l.Price()
+	}
+	a, ok := z.alternative(found.Size)
+	if ok {
+		runs, err := study.Compare(z.c.Ctx, &study.Setup{Alternatives: []study.Alternative{a}, First: freshLuck, Replications: z.replications(true), Seed: z.seed(), Workers: z.o.workers()})
+		if err != nil {
+			return nil, err
+		}
+		v.Next = view.NextLimit(z.s.Base.Plan(), &runs[0])
+	}
+	return v, nil
+}
+
+func (z *sizer) replications(fresh bool) int {
+	n := z.o.Replications.Or(4)
+	if fresh {
+		return 2 * n
+	}
+	return n
+}
+
+func (z *sizer) seed() uint64 {
+	return z.o.Seed.Or(uint64(z.s.Base.Value.At("run.seed").Count()))
+}
+
+// alternative is the plant of a size; ok is false where it cannot run.
+func (z *sizer) alternative(size []int) (study.Alternative, bool) {
+	var changes []scenarios.Change
+	for i, n := range size {
+		l := z.levers[i]
+		ch, ok := l.By(n - l.Now)
+		if !ok {
+			return study.Alternative{}, false
+		}
+		changes = append(changes, ch...)
+	}
+	a, complaints := z.s.With(fmt.Sprint(size), changes...)
+	if len(complaints) > 0 {
+		return study.Alternative{}, false
+	}
+	one := scenarios.Scenario{Alternatives: []scenarios.Alternative{a}}
+	out := one.Study()[0]
+	if out.Capacity != nil {
+		out.Dated = nil
+	}
+	return out, true
+}
+
+func (z *sizer) try(sizes [][]int, fresh bool) ([]study.Trial, error) {
+	setup := &study.Setup{Replications: z.replications(fresh), Seed: z.seed(), Workers: z.o.workers()}
+	if fresh {
+		setup.First = freshLuck
+	}
+	out := make([]study.Trial, len(sizes))
+	var at []int
+	for i, s := range sizes {
+		if a, ok := z.alternative(s); ok { // a size that cannot run scores nothing
+			setup.Alternatives = append(setup.Alternatives, a)
+			at = append(at, i)
+		}
+	}
+	z.tried += len(sizes)
+	z.told.Update(z.tried, max(z.o.budget, z.tried))
+	runs, err := study.Compare(z.c.Ctx, setup)
+	if err != nil {
+		return nil, err
+	}
+	for k := range runs {
+		out[at[k]] = z.g.TrialOf(&runs[k])
+	}
+	return out, nil
+}
