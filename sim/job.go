@@ -44,6 +44,7 @@ type job struct {
 	serial  int32
 	order   int32 // row
 	number  int32 // of the order, for facts
+	unit    int32 // number of the part or boat among those of its model, for learning; 0: none
 	mold    int32
 	part    int16
 	route   int16
@@ -76,6 +77,7 @@ type job struct {
 type piece struct {
 	color, band int16
 	banded      bool       // this part carries a band
+	opened      bool       // it counts among the sprayed parts without skin
 	rounds      int8       // of rework done
 	attempt     int16      // 0, or how often the part was thrown away before
 	sprayed     clock.Time // end of spraying; 0 before

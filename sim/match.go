@@ -104,8 +104,13 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 		late = n > 0 && 2*int(r.molds[m].since) >= n
 	}
 	floor := r.floorFull(pt.Model)
+	look := maxLook
+	if plain {
+		look = maxLookPlain
+		floor = floor && !r.onlyBanded(pt)
+	}
 	blocked := false
-	for range maxLook {
+	for range look {
 		r.list, r.waitingOrders = r.list[:0], r.waitingOrders[:0]
 		for _, o := range model.open {
 			x := &r.orders[o]
@@ -126,7 +131,7 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 		if i := r.plan.Release.Pick(r.waitingOrders, plain, p.last, p.run, late); i >= 0 {
 			return r.list[i], record.NoReason
 		}
-		if !d.Full || floor || len(model.open) > maxLook {
+		if !d.Full || floor || len(model.open) > look {
 			break
 		}
 		r.newOrder(pt.Model)
@@ -142,8 +147,29 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 	return None, record.NoOrder
 }
 
-// maxLook is how many orders are made ahead to find one in a solid color.
-const maxLook = 20
+// maxLook is how many orders are made ahead of those begun; maxLookPlain how
+// many to find one in a solid color for a mold in break-in: with bands on nine
+// boats of ten, none of so many is plain once in a billion.
+const (
+	maxLook      = 20
+	maxLookPlain = 200
+)
+
+// onlyBanded says whether boats on the floor want this part and none of them
+// is plain. A mold in break-in then takes a plain order beyond the limit of the
+// floor, which may be full of boats that wait for this very mold.
+func (r *Run) onlyBanded(pt *Part) bool {
+	banded := false
+	for _, i := range r.models[pt.Model].open {
+		if o := &r.orders[i]; o.onFloor && o.started&(1<<pt.Index) == 0 {
+			if !r.banded(o, pt) {
+				return false
+			}
+			banded = true
+		}
+	}
+	return banded
+}
 
 func (r *Run) dark(color int16) bool { return color != None && r.plan.Colors[color].Dark }
 
@@ -203,6 +229,7 @@ func (r *Run) startPart(part int16, i, m int32) {
 	j := r.newJob(partJob, pt.Route, o.key.At2(luckPart, uint64(pt.Index), uint64(attempt)))
 	b := &r.jobs[j]
 	b.order, b.number, b.part, b.mold = i, o.number, part, m
+	b.unit = int32(p.started)
 	b.piece = piece{color: o.color, band: None, attempt: int16(attempt)}
 	if pt.Color != None {
 		b.piece.color = pt.Color
@@ -226,7 +253,7 @@ func (r *Run) startPart(part int16, i, m int32) {
 		r.moldSpan(x)
 		x.state = inUse
 	}
-	if r.plan.Demand.MateLead > 0 {
+	if r.plan.Demand.MateLead > 0 || r.plan.Demand.Full {
 		for _, mate := range r.plan.Models[o.model].Parts {
 			if mate != part {
 				r.rematch(mate)

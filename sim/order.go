@@ -38,11 +38,12 @@ type order struct {
 
 // modelState is the orders of one model.
 type modelState struct {
-	open    []int32 // orders with a part not started, in the order of release
-	made    uint64  // orders made so far: the number of the next one
-	onFloor int
-	work    float64 // orders expected so far, for the arrival times of a dated book
-	arrival clock.Time
+	open      []int32 // orders with a part not started, in the order of release
+	made      uint64  // orders made so far: the number of the next one
+	onFloor   int
+	assembled int32   // boats put together so far
+	work      float64 // orders expected so far, for the arrival times of a dated book
+	arrival   clock.Time
 }
 
 // partState is the molds and starts of one part type.
@@ -51,6 +52,7 @@ type partState struct {
 	waitsBack  []int32 // molds that wait for their place in rotation
 	inRotation int
 	started    int   // first starts, for the lead over its mates
+	arrived    int   // molds that came during the run
 	last       int16 // color started last
 	run        int   // how often in a row
 	dirty      bool
@@ -144,6 +146,7 @@ func (r *Run) startDemand() {
 	}
 	for m := range d.Models {
 		if d.Models[m].PerWeek > 0 {
+			r.models[m].arrival = d.Models[m].From
 			r.nextArrival(int16(m))
 		}
 	}
@@ -221,7 +224,7 @@ func (r *Run) dated(i int32) {
 func (r *Run) cancel(i int32) {
 	o := &r.orders[i]
 	o.cancelled = 0
-	if o.started != 0 {
+	if o.onFloor { // begun, even if its part was thrown away since
 		return
 	}
 	m := &r.models[o.model]

@@ -23,6 +23,7 @@ func (r *Run) verbPulled(j int32) bool {
 	if b.mold == None {
 		return true
 	}
+	r.closes(b)
 	now := r.clk.Now()
 	m := &r.molds[b.mold]
 	p := &r.plan.Parts[b.part]

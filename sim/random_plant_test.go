@@ -2,6 +2,7 @@ package sim
 
 import (
 	"fmt"
+	"sync"
 
 	"moldturn/sim/climate"
 	"moldturn/sim/clock"
@@ -87,6 +88,7 @@ const (
 	storePlace
 	hoistPlace
 	boatPlace
+	warmPlace
 )
 
 // randomPlan draws plant number n.
@@ -109,6 +111,9 @@ func randomPlan(n int) *maker {
 }
 
 var airStarts = []shift.Date{shift.DateOf(2027, 1, 4), shift.DateOf(2027, 4, 5), shift.DateOf(2027, 7, 5), shift.DateOf(2027, 9, 20)}
+
+// randomDefects are the flaws of random plants, to be copied.
+var randomDefects = sync.OnceValue(defect.Default)
 
 // randomAirs are the conditions random plants share, by start.
 func randomAirs() []*Air {
@@ -217,6 +222,7 @@ func (m *maker) places() {
 		{Name: "store", Count: count(3, 8, 0.4, "finite store")},
 		{Name: "hoist", Kind: Hoist, Count: hoists},
 		{Name: "assembly station", Count: count(1, 2, 0.5, "finite stalls")},
+		{Name: "warm place", Count: count(1, 2, 0.5, "finite stalls")},
 	}
 }
 
@@ -247,6 +253,9 @@ func (m *maker) policies() {
 	if m.u() < 0.3 {
 		p.Hold.Equivalent = m.pick(8, 16)
 	}
+	if m.some(0.3, "hold by degree of cure") {
+		p.Hold.Degree, p.Hold.Most = m.pick(0.7, 0.9), m.pick(24, 48)
+	}
 	p.Release = policy.Release{Kind: policy.ReleaseKind(m.between(0, 2)), Run: m.between(1, 4), Look: m.between(1, 8), ByColor: m.u() < 0.3}
 	m.has[[]string{"release oldest", "release by due date", "release by color run"}[p.Release.Kind]] = true
 	p.BreakIn = policy.BreakIn{Coats: []int{3, 2, 1}, Hold: 24}
@@ -254,10 +263,16 @@ func (m *maker) policies() {
 		p.Life = policy.Life{Limit: m.between(3, 8), Resurfaces: m.between(0, 1), Surface: 0.05}
 	}
 	p.Life.ReserveIdle, p.Life.CallAfter = 7, m.pick(0, 4)
-	if m.some(0.4, "sticking") {
-		flaws := defect.Default()
-		flaws.Each[defect.Sticking].Chance, flaws.Each[defect.Sticking].Most, flaws.Each[defect.Sticking].Scrap = 0.05, 0.5, m.pick(0, 0.5)
-		p.Defects, p.Film = &flaws, 0.51
+	if m.some(0.5, "flaws") {
+		d := randomDefects()
+		p.Defects, p.Film = &d, 0.55
+		d.Each[defect.Sticking].Chance, d.Each[defect.Sticking].Most = 0, 0
+		if m.some(0.7, "sticking") {
+			d.Each[defect.Sticking].Chance, d.Each[defect.Sticking].Most = 0.1, 0.5
+		}
+		if m.some(0.6, "scrap") {
+			d.Each[defect.Sticking].Scrap, d.Each[defect.Porosity].Scrap = 0.4, 0.1
+		}
 	}
 	p.Chip = draw.Compile(m.hours(1.5))
 	p.Limits = Limits{DewMargin: m.pick(-100, 1, 3), MostRH: m.pick(0, 0, 0.9), LeastC: m.pick(-100, 16)}

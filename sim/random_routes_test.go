@@ -28,9 +28,14 @@ func (m *maker) partRoute(molded bool) []Step {
 		}
 		s = add(m.wait("hold", record.Curing, ByPolicy, 0))
 		s.Swap, s.Take = []int16{bayPlace}, []int16{curePlace}
+		s.Verb = Held
 		m.has["swap of places held"] = true
+		if m.some(0.5, "warm place") {
+			s = add(m.wait("warm", record.Curing, ByPolicy, 0))
+			s.When, s.Swap, s.Take, s.Verb = NeedHeat, []int16{curePlace, bayPlace}, []int16{warmPlace}, Held
+		}
 		s = add(m.step("pull", record.Pulling, pullCraft, 1, m.end(Finish)))
-		s.Use, s.Verb, s.Free = []int16{hoistPlace}, Pulled, []int16{curePlace, bayPlace}
+		s.Use, s.Verb, s.Free = []int16{hoistPlace}, Pulled, []int16{warmPlace, curePlace, bayPlace}
 	}
 	s := add(m.step("trim", record.Trimming, pullCraft, 1, Pause))
 	s.Urgent = int8(m.between(0, 1))
@@ -42,9 +47,13 @@ func (m *maker) partRoute(molded bool) []Step {
 		s.When, s.Add, s.Take = StuckPart, StuckHours, []int16{finishStall}
 		s = add(m.step("inspect", record.Finishing, finishCraft, 0.5, Pause))
 		s.Verb = Inspected
+		s = add(m.step("put right", record.Finishing, finishCraft, 0, Pause))
+		s.SetTime(must(draw.Constant(0)))
+		s.When, s.Add, s.Verb, s.Take = Flawed, TouchUpHours, TouchedUp, []int16{finishStall}
+		inspect := int16(len(steps) - 2)
 		s = add(m.step("buff", record.Finishing, finishCraft, 0, Pause))
 		s.SetTime(must(draw.Constant(0)))
-		s.When, s.Add, s.Verb, s.Loop, s.Back = BelowTarget, BuffHours, Reworked, true, int16(len(steps)-2)
+		s.When, s.Add, s.Verb, s.Loop, s.Back = BelowTarget, BuffHours, Reworked, true, inspect
 	}
 	s = add(m.wait("store", record.Other, ByClock, 0))
 	s.Take, s.Swap = []int16{storePlace}, []int16{finishStall}

@@ -23,6 +23,7 @@ const (
 	evCancel
 	evBackground
 	evDay
+	evMold
 )
 
 // Run is the state of one run of a plant: tables by index, no closures, no
@@ -53,10 +54,12 @@ type Run struct {
 	freeOrders []int32
 	made       int32 // orders so far
 	onFloor    int
-	sprayed    int     // parts with gel coat and no skin
+	sprayed    int     // parts being sprayed, or with gel coat and no skin
 	fullWindow []int32 // jobs that wait for a slot in the gel window
 	hot        bool
-	watched    bool // something can break down
+	learning   bool        // some model is learned
+	hires      []hireState // by craft; nil where nobody leaves
+	watched    bool        // something can break down
 
 	last     bool    // what is asked for now is the last thing of its event
 	dirty    []int32 // pools to search in this instant
@@ -133,6 +136,7 @@ func (r *Run) start() {
 	}
 	r.models = make([]modelState, len(p.Models))
 	r.season(0)
+	r.startHires()
 	r.startCrews()
 	r.startFailures()
 	r.startBackground()
@@ -165,6 +169,8 @@ func (r *Run) Handle(kind clock.Kind, id int32) {
 		r.background(id)
 	case evDay:
 		r.season(int(id))
+	case evMold:
+		r.moldComes(id)
 	}
 }
 

@@ -83,7 +83,7 @@ func (r *Run) verbSprayed(j int32) bool {
 	b.piece.sprayed = r.clk.Now()
 	b.piece.heat, b.piece.heats = r.air.HeatIndexF(r.step(b).Area, r.clk.Now()), 1
 	r.sprayedIn(b, r.step(b).Area)
-	r.spraying()
+	r.opens(b)
 	return true
 }
 
@@ -97,13 +97,13 @@ func (r *Run) verbSkin(j int32) bool {
 	b.piece.made.skinned = began
 	if b.piece.sprayed > 0 {
 		b.piece.late = (began - b.piece.sprayed).Hours()
-		r.skinned()
 		if over := b.piece.late - r.plan.Window.Limit; over > 0 && r.plan.Window.Limit > 0 {
 			r.note(record.Note{Kind: record.WindowMiss, Order: b.order, Mold: b.mold, Part: b.part, Place: None, Value: over})
 		}
 		b.piece.sprayed = 0
 		r.flaw(b, defect.Alligatoring)
 	}
+	r.closes(b)
 	return r.verbLaminated(j)
 }
 
@@ -112,7 +112,7 @@ func (r *Run) verbWashed(j int32) bool {
 	r.note(record.Note{Kind: record.Resprayed, Order: b.order, Mold: b.mold, Part: b.part, Place: None})
 	b.piece.sprayed = 0
 	b.piece.made.sprays++
-	r.skinned()
+	r.closes(b)
 	return true
 }
 

@@ -73,10 +73,20 @@ func (r *Run) skinFollows(j int32, t clock.Time) bool {
 	return true
 }
 
-// spraying and skinned count the parts with gel coat and no skin.
-func (r *Run) spraying() { r.sprayed++ }
+// opens and closes count the parts from the start of their spraying to the end
+// of their skin coat, or to whatever else ends the need for one.
+func (r *Run) opens(b *job) {
+	if !b.piece.opened {
+		b.piece.opened = true
+		r.sprayed++
+	}
+}
 
-func (r *Run) skinned() {
+func (r *Run) closes(b *job) {
+	if !b.piece.opened {
+		return
+	}
+	b.piece.opened = false
 	r.sprayed--
 	for _, j := range r.fullWindow {
 		r.reopen(j)

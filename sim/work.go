@@ -42,6 +42,9 @@ func (r *Run) begin(j int32, n, lender, lent int16) {
 		b.begun = r.clk.Now()
 		b.left = r.workOf(j)
 		b.full = b.left
+		if s.Opens {
+			r.opens(b)
+		}
 		if s.Doing == record.Spraying {
 			b.piece.sprayBegan = r.clk.Now()
 		}
@@ -74,6 +77,7 @@ func (r *Run) slowness(s *Step, people int16) float64 {
 		f = math.Pow(float64(s.Want)/float64(people), s.Slow)
 	}
 	if s.Craft != None {
+		f /= r.crewSpeed(s.Craft)
 		if c := &r.plan.Crafts[s.Craft]; c.HotSlow > 0 {
 			f /= 1 - c.HotSlow*heatShare(r.air.HeatIndexF(c.Area, r.clk.Now()))
 		}
@@ -89,7 +93,7 @@ func heatShare(heatF float64) float64 { return min(max((heatF-80)/29, 0), 1.4) }
 func (r *Run) workOf(j int32) clock.Time {
 	b := &r.jobs[j]
 	s := r.step(b)
-	hours := s.Time.Quantile(b.luck())
+	hours := s.Time.Quantile(b.luck()) * r.learned(b, s)
 	if s.Scale != NoScale {
 		hours *= scales[s.Scale].of(r, b)
 	}
@@ -111,7 +115,7 @@ func (r *Run) meanHours(b *job, s *Step) float64 {
 	if s.Scale != NoScale {
 		return s.Mean * scales[s.Scale].of(r, b)
 	}
-	return s.Mean
+	return s.Mean * r.learned(b, s)
 }
 
 // done ends the work, or the wait, of a job.
