@@ -1,0 +1,245 @@
+package scenarios
+
+import (
+	"context"
+	"fmt"
+	"strings"
+	"testing"
+
+	"moldturn/sim"
+	"moldturn/sim/clock"
+	"moldturn/sim/record"
+	"moldturn/sim/shift"
+	"moldturn/sim/stats"
+	"moldturn/sim/study"
+)
+
+// fenwater is the demo with orders always waiting and some changes, "path =
+// value" each.
+func fenwater(t testing.TB, years int, changes ...string) *Scenario {
+	t.Helper()
+	data, _ := BundledFile("fenwater")
+	var sets []Change
+	for _, c := range append([]string{"demand.book = full"}, changes...) {
+		ch, complaints := ParseChange("--set", c)
+		if len(complaints) > 0 {
+			t.Fatal(complaints.Error())
+		}
+		sets = append(sets, ch)
+	}
+	s, complaints := Load("fenwater.yaml", data, Options{Years: years, Sets: sets})
+	if len(complaints) > 0 {
+		t.Fatal("\n" + complaints.Error())
+	}
+	return s
+}
+
+// darks is the mean luster of dark parts, as pulled, and the share of them at
+// the target.
+func darks(t testing.TB, s *Scenario, replications int) (mean, share float64) {
+	t.Helper()
+	runs, err := study.Compare(context.Background(), &study.Setup{Alternatives: s.Study()[:1], Replications: replications, Seed: 3, Workers: 2})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var all record.Lusters
+	for _, o := range runs[0].Outcomes {
+		d := o.Capacity.Dark
+		all.N, all.AtTarget, all.Sum = all.N+d.N, all.AtTarget+d.AtTarget, all.Sum+d.Sum
+	}
+	return all.Mean(), float64(all.AtTarget) / float64(all.N)
+}
+
+// figures runs one plant and gives some of its figures, averaged over
+// replications.
+func figures(t testing.TB, s *Scenario, replications int, names ...string) map[string]float64 {
+	t.Helper()
+	runs, err := study.Compare(context.Background(), &study.Setup{Alternatives: s.Study()[:1], Replications: replications, Seed: 3, Workers: 2})
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := map[string]float64{}
+	for _, name := range names {
+		m, ok := study.MetricNamed(name)
+		if !ok {
+			t.Fatalf("no figure %q", name)
+		}
+		x, _ := runs[0].Values(&m)
+		out[name] = stats.Mean(x)
+	}
+	return out
+}
+
+// Facts of common practice, no source, over more than a mold's life (300 turns
+// are some five years here): careful plants that strip every 3 parts in hot
+// months and every 5 in cool ones keep dark parts between 97 and 98 and nine in
+// ten at 97 or above; every 7 and every 12 are visibly duller; solid white
+// takes 12 to 18 unharmed; parts pulled early are wavy.
+func TestCommonPractice(t *testing.T) {
+	if testing.Short() {
+		t.Skip("simulates decades")
+	}
+	const years, replications = 9, 2
+	dark := func(changes ...string) (mean, share float64) {
+		mean, share = darks(t, fenwater(t, years, changes...), replications)
+		t.Logf("%v: dark parts %.2f, %.3f at 97", changes, mean, share)
+		return mean, share
+	}
+	mean, share := dark()
+	if mean < 97 || mean > 98 || share < 0.90 {
+		t.Errorf("every 3 hot, 5 cool: dark parts %.2f, %.3f at 97", mean, share)
+	}
+	for _, c := range []struct {
+		every      int
+		most, high float64
+	}{{7, 0.75, mean - 0.2}, {12, 0.5, mean - 1}} {
+		if got, at := dark("strip.policy = every", fmt.Sprintf("strip.every = %d", c.every)); got > c.high || at > c.most {
+			t.Errorf("every %d: dark parts %.2f against %.2f, %.3f at 97", c.every, got, mean, at)
+		}
+	}
+	if got, at := dark("hold.clock = 12 h"); got > mean-0.2 || at > share-0.1 {
+		t.Errorf("12 h hold: dark parts %.2f against %.2f, %.3f at 97", got, mean, at)
+	}
+	white := []string{`models."Sedge 20".colors = {white: 1}`, `models."Rush 23".colors = {white: 1}`, `models."Reed 26".colors = {white: 1}`,
+		`models."Sedge 20".bands = {}`, `models."Rush 23".bands = {}`, `models."Reed 26".bands = {}`}
+	look := func(changes ...string) float64 {
+		return figures(t, fenwater(t, years, append(white, changes...)...), 1, "luster_mean")["luster_mean"]
+	}
+	careful := look()
+	for _, every := range []int{12, 18} {
+		got := look("strip.policy = every", fmt.Sprintf("strip.every = %d", every))
+		if got < 97 || got < careful-0.3 {
+			t.Errorf("white, every %d: mean %.2f, stripped every 3 and 5 it is %.2f", every, got, careful)
+		}
+	}
+}
+
+// sweat sums the waits for a reason by month and hour of the day.
+type sweat struct {
+	record.Nothing
+	start  shift.Date
+	reason record.Reason
+	month  [12]clock.Time
+	hour   [24]clock.Time
+}
+
+func (s *sweat) Span(x *record.Span) {
+	if x.Working || x.Cause.Reason != s.reason || x.Job < 0 {
+		return
+	}
+	s.month[shift.MonthAt(s.start, x.From)-1] += x.To - x.From
+	for t := x.From; t < x.To; {
+		next := min(x.To, (t/clock.Hour+1)*clock.Hour)
+		s.hour[t%clock.Day/clock.Hour] += next - t
+		t = next
+	}
+}
+
+func watchReason(t *testing.T, s *Scenario, reason record.Reason) *sweat {
+	t.Helper()
+	plan := s.Base.Plan()
+	air, err := s.Base.Air(3, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := &sweat{start: plan.Start, reason: reason}
+	if err := sim.Simulate(plan, air, 3, 0, w); err != nil {
+		t.Fatal(err)
+	}
+	return w
+}
+
+// The morning sweat: in an unconditioned plant on the humid coast molds are
+// within 3 °C of dew point in the mornings of warm months, and waxing and
+// spraying wait; in a plant that is dehumidified they do not.
+func TestMorningSweat(t *testing.T) {
+	open := watchReason(t, fenwater(t, 1, "climate.areas.plant.heat = -30 C", "climate.areas.plant.gain = 0 C", "air.least_temperature = 0 C"), record.DewPoint)
+	warm, morning, afternoon := clock.Time(0), clock.Time(0), clock.Time(0)
+	for m := 4; m < 10; m++ {
+		warm += open.month[m]
+	}
+	for h := range 5 {
+		morning += open.hour[6+h]
+		afternoon += open.hour[12+h]
+	}
+	t.Logf("hours by month %v, mornings %v, afternoons %v", hoursOf(open.month[:]), morning, afternoon)
+	if warm < 50*clock.Hour || morning < 2*afternoon {
+		t.Errorf("waits in warm months %v, in mornings %v, in afternoons %v", warm, morning, afternoon)
+	}
+	dry := watchReason(t, fenwater(t, 1, "climate.areas.plant.most_humidity = 60 %"), record.DewPoint)
+	for m, w := range dry.month {
+		if w > 0 {
+			t.Errorf("dehumidified to 60 %%, month %d: %v", m+1, w)
+		}
+	}
+}
+
+func hoursOf(ts []clock.Time) []int {
+	var out []int
+	for _, t := range ts {
+		out = append(out, int(t.Hours()))
+	}
+	return out
+}
+
+// Gel coat waits in an unheated winter because it is too cold, and for the
+// humidity limit of a class rule where one is set.
+func TestColdAndHumidGates(t *testing.T) {
+	cold := watchReason(t, fenwater(t, 1, "climate.areas.plant.heat = -30 C"), record.TooCold)
+	if cold.month[0] < 20*clock.Hour || cold.month[6] != 0 {
+		t.Errorf("too cold by month: %v", hoursOf(cold.month[:]))
+	}
+	humid := watchReason(t, fenwater(t, 1, "climate.areas.plant.heat = -30 C", "air.least_temperature = 0 C", "air.dew_margin = 0 C", "air.most_humidity = 80 %"), record.TooHumid)
+	if humid.month[6] == 0 {
+		t.Errorf("too humid by month: %v", hoursOf(humid.month[:]))
+	}
+}
+
+// A week at 14 °C in an otherwise steady winter: with a Barcol hardness of 35
+// asked for, parts wait for heat in that week and nowhere else, and some are
+// pulled green; with a warm place none is.
+func TestColdWeek(t *testing.T) {
+	file := coldWeek()
+	load := func(sets ...string) *Scenario {
+		text := strings.Replace(roomyPlant, "alternatives:\n", "climate:\n  weather: file\n  file: week.csv\n  areas:\n    plant: {heat: -30 C, gain: 0 C}\n", 1)
+		var changes []Change
+		for _, s := range append([]string{"hold.barcol = 35", "air.least_temperature = 5 C"}, sets...) {
+			ch, _ := ParseChange("--set", s)
+			changes = append(changes, ch)
+		}
+		s, complaints := Load("cold.yaml", []byte(text), Options{Years: 1, Sets: changes, Files: func(string) ([]byte, error) { return file, nil }})
+		if len(complaints) > 0 {
+			t.Fatal("\n" + complaints.Error())
+		}
+		return s
+	}
+	w := watchReason(t, load(), record.NeedsHeat)
+	for m, wait := range w.month {
+		if (wait > 0) != (m == 1) {
+			t.Errorf("needs heat in month %d: %v", m+1, wait)
+		}
+	}
+	green := figures(t, load(), 1, "pulled_green_per_100_pulls")
+	warm := figures(t, load("places.warm place = {count: 4, warm: 30 C}"), 1, "pulled_green_per_100_pulls")
+	if green["pulled_green_per_100_pulls"] <= 0 || warm["pulled_green_per_100_pulls"] != 0 {
+		t.Errorf("pulled green: %v, with a warm place %v", green, warm)
+	}
+}
+
+// coldWeek is a year of hours at 22 °C and 40 % with a week of February at 14.
+func coldWeek() []byte {
+	var b strings.Builder
+	b.WriteString("time,dry bulb (C),RH (%)\n")
+	first := shift.DateOf(2027, 1, 1)
+	for d := range 365 {
+		date := first.AddDays(d)
+		temp := 22
+		if date.Month == 2 && date.Day >= 8 && date.Day < 15 {
+			temp = 14
+		}
+		for h := range 24 {
+			fmt.Fprintf(&b, "%04d-%02d-%02d %02d:00,%d,40\n", date.Year, date.Month, date.Day, h, temp)
+		}
+	}
+	return []byte(b.String())
+}
