@@ -84,6 +84,7 @@ func (t *Tree) build(v, standard *Value, o Options) (*Plant, Complaints) {
 	b.policies()
 	b.models()
 	b.background()
+	b.learning()
 	b.stepAreas()
 	p := &Plant{Value: v, Warm: warm, Years: years, weather: b.weather, resin: resinOf(b.plan.Cure), barcol: b.barcol}
 	b.demand(p, o.Files)

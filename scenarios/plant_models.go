@@ -86,7 +86,8 @@ func (b *builder) moldSet(name string, v *Value, part int16) {
 		return
 	}
 	molds, fresh := v.At("molds").Count(), v.At("new_molds").Count()
-	if molds == 0 {
+	later := b.newMolds(v)
+	if molds == 0 && len(later) == 0 {
 		b.complain(v.At("molds"), quoted(name)+" has no mold", "1 or more, or care: none", "")
 	}
 	if fresh > molds {
@@ -97,6 +98,10 @@ func (b *builder) moldSet(name string, v *Value, part int16) {
 			Name: name + " mold " + string(rune('A'+i%26)), Part: part, Reserve: i >= molds, New: i < molds && i >= molds-fresh,
 			Turns: -1, Since: -1, Surface: v.At("surface").Number(),
 		})
+	}
+	here := molds + v.At("reserve").Count()
+	for i, at := range later {
+		b.plan.Molds = append(b.plan.Molds, sim.Mold{Name: name + " mold " + string(rune('A'+(here+i)%26)), Part: part, New: true, Surface: b.plan.Life.Surface, Arrives: at})
 	}
 }
 
@@ -163,6 +168,9 @@ func (b *builder) demand(p *Plant, files func(string) ([]byte, error)) {
 		orders += v.At("orders").PerWeek()
 		base.Models = append(base.Models, sim.ModelDemand{PerWeek: v.At("orders").PerWeek(), Monthly: months,
 			Due: draw.Compile(v.At("due").Dist()), Even: d.At("even").Flag(), Floor: v.At("floor_limit").Count()})
+		if from := v.At("orders_from"); from.Given() {
+			base.Models[len(base.Models)-1].From = max(b.comes(from), 0)
+		}
 	}
 	book := d.At("book").Text()
 	if book != "orders" {

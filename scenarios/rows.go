@@ -17,7 +17,7 @@ import (
 // Rows lists every input of a plant, from the packages that use them.
 func Rows() []param.Row {
 	var rows []param.Row
-	for _, part := range [][]param.Row{sim.Inputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs(), money.Inputs(), permit.Inputs(), exposure.Inputs(), study.Inputs()} {
+	for _, part := range [][]param.Row{sim.Inputs(), sim.LearningInputs(), policy.Inputs(), climate.Inputs(), cure.Inputs(), finish.Inputs(), defect.Inputs(), money.Inputs(), permit.Inputs(), exposure.Inputs(), study.Inputs()} {
 		rows = append(rows, part...)
 	}
 	return rows

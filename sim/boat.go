@@ -48,6 +48,7 @@ func (r *Run) assemble(i int32) {
 	o := &r.orders[i]
 	boat := &r.jobs[j]
 	boat.order, boat.number = i, o.number
+	r.countBoat(boat, model)
 	boat.piece.luster = 100
 	for k := range r.plan.Models[model].Parts {
 		part := &r.jobs[o.jobs[k]]

@@ -308,7 +308,7 @@ func (r *Run) endsBefore(j int32, t clock.Time) bool {
 		if s.Add != NoExtra || s.Scale != NoScale || s.Spray != NoSpray {
 			return false
 		}
-		left = clock.FromHours(s.Longest)
+		left = clock.FromHours(s.Longest * r.learned(b, s))
 	}
 	if left >= clock.Never {
 		return false
@@ -365,7 +365,7 @@ func (r *Run) chainEnds(j int32, t clock.Time) clock.Time {
 		}
 		switch next.Pace {
 		case Labor:
-			t += clock.FromHours(next.Mean)
+			t += clock.FromHours(next.Mean * r.learned(b, next))
 			last = t
 		case ByCure:
 			t = r.air.cure[next.Area].Ready(t, next.Mean)

@@ -28,7 +28,7 @@ func (r *Run) flaw(b *job, kinds ...int) {
 	m := &b.piece.made
 	for _, i := range kinds {
 		m.flaws &^= 1 << i
-		if defect.Has(p, i, &history, b.flawLuck(i)) {
+		if b.flawLuck(i).U(0) < defect.Chance(p, i, &history)*r.newHands(b) {
 			m.flaws |= 1 << i
 		}
 	}

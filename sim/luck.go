@@ -15,6 +15,7 @@ const (
 	luckMold
 	luckBoat
 	luckFlaw // with the defect and how often the part was sprayed
+	luckTurnover
 )
 
 // Numbers of the draws of one part, beside the times of its steps, which use

@@ -72,6 +72,9 @@ func (r *Run) startMolds() {
 		x.stripped = x.since == 0
 		x.buildUp = float64(x.since) * r.growth(m.Part, 70, 0)
 		r.molds = append(r.molds, x)
+		if r.awaits(i) {
+			continue
+		}
 		if m.Reserve {
 			r.molds[i].state = resting
 			continue

@@ -48,6 +48,8 @@ type Plan struct {
 	Limits  Limits
 	Rework  Rework
 
+	Learning Learning
+
 	Cure    cure.Params
 	Finish  finish.Params
 	Defects *defect.Params // nil: parts have no flaws beside a loss of luster, and none sticks
@@ -62,6 +64,7 @@ type Craft struct {
 	Late     clock.Time // a `finish` task may be predicted to end this long after the day's last shift
 	Overtime clock.Time // the most a task runs on after the shift; clock.Never: until it is done
 	HotSlow  float64    // share of speed lost on a hot day (heat index 109 °F), 0 for none
+	Hires    Hires      // who leaves, and how fast those are who come
 	Area     int        // where it works, for the heat
 }
 
@@ -124,6 +127,7 @@ type Model struct {
 	Boat   int16   // route of the boat once its parts are there
 	Colors []Share // of the hull
 	Bands  []Share // accent colors; empty: none
+	Curve  Curve   // how it is learned
 }
 
 // Share is a color with its weight.
@@ -160,6 +164,8 @@ type Mold struct {
 	Since   int  // turns since strip; below 0: spread over the strip interval
 	Surface float64
 	Master  bool // kept on the master when in reserve
+
+	Arrives clock.Time // when it comes into rotation, on top of Part.InUse; 0: there from the start
 }
 
 // Background is work that loads people without being followed part by part:
@@ -208,6 +214,7 @@ type ModelDemand struct {
 	Due     draw.Sampler // hours from order to due date
 	Even    bool         // evenly spaced; otherwise Poisson
 	Floor   int          // boats of this model on the floor at most; 0: no limit of its own
+	From    clock.Time   // no order comes before
 }
 
 // DatedOrder is a row of an order book.

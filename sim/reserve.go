@@ -21,7 +21,7 @@ func (r *Run) outOfRotation(j int32) {
 	}
 	for i := range r.molds {
 		x := &r.molds[i]
-		if x.part != m.part || x.state != resting || p.inRotation >= r.plan.Parts[m.part].InUse {
+		if x.part != m.part || x.state != resting || p.inRotation >= r.mostInUse(m.part) {
 			continue
 		}
 		p.inRotation++
@@ -55,7 +55,7 @@ func (r *Run) backInRotation(i int32) {
 		r.admit(m.part)
 		return
 	}
-	if p.inRotation < r.plan.Parts[m.part].InUse {
+	if p.inRotation < r.mostInUse(m.part) {
 		p.inRotation++
 		m.out = false
 		r.moldReady(i)
@@ -90,7 +90,7 @@ func (r *Run) toReserve(i int32) {
 // admit lets a mold that waits for its place in rotation have it.
 func (r *Run) admit(part int16) {
 	p := &r.parts[part]
-	if len(p.waitsBack) == 0 || p.inRotation >= r.plan.Parts[part].InUse {
+	if len(p.waitsBack) == 0 || p.inRotation >= r.mostInUse(part) {
 		return
 	}
 	i := p.waitsBack[0]
