@@ -139,3 +139,8 @@ func (d *diary) shipped(order int32) clock.Time {
 	}
 	return clock.Never
 }
+
+// breakAt is a break of some hours.
+func breakAt(from, hours float64) shift.Break {
+	return shift.Break{From: clock.FromHours(from), To: clock.FromHours(from + hours)}
+}
