@@ -54,7 +54,7 @@ func (m *maker) hours(mean float64) draw.Dist {
 	case 1:
 		d, err = draw.Lognormal(mean, 0.4)
 	case 2:
-		d, err = draw.PERT(mean/2, mean, mean*1.6)
+		d, err = draw.Triangular(mean/2, mean, mean*1.5)
 	default:
 		d, err = draw.Exponential(mean)
 	}
