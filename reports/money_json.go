@@ -103,7 +103,7 @@ func bookOf(v *view.Quality, q *study.Quality) qualityBook {
 	if q.Dated {
 		book.Orders = "as they come"
 	}
-	book.MoldsBind, _ = q.MoldsBind()
+	book.MoldsBind, _, _ = q.MoldsBind()
 	e := q.BreakEvenOf(v.Often, v.Seldom, v.Chance, v.Claim)
 	book.BreakEven = breakEven{q.Policies[v.Often].Runs.Name, q.Policies[v.Seldom].Runs.Name, clearOf(e.Fewer), ratioOf(e.Claim), ratioOf(e.Four)}
 	for i := range q.Policies {

@@ -52,7 +52,11 @@ func (v *Invest) Headline() string {
 	}
 	text := fmt.Sprintf("%s %s: net present value %s over %s of use at %s, %s.", name, verdict, v.Money.amount(r.Worth),
 		count(v.Investment.Life, "year"), percent(v.Investment.Rate), v.demandWords(dated))
-	return text + fmt.Sprintf(" It brings %s a year for %s; it pays in %d of %d runs.", v.Money.amount(r.Gain.Summary), v.Money.whole(v.Investment.Purchase, 1), r.Pays, r.Of)
+	text += fmt.Sprintf(" It brings %s a year for %s; it pays in %d of %d runs.", v.Money.amount(r.Gain.Summary), v.Money.whole(v.Investment.Purchase, 1), r.Pays, r.Of)
+	if !dated && v.Dated != nil {
+		text += fmt.Sprintf(" With the orders as they come it brings %s a year.", v.Money.plus(v.Dated.Gain))
+	}
+	return text
 }
 
 func (v *Invest) demandWords(dated bool) string {

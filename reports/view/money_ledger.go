@@ -106,7 +106,19 @@ func (m Money) Spending(r *study.Runs) cells.Table {
 			t.Rows = append(t.Rows, cells.Texts(h.label, m.whole(sum, 100), m.trace(&lines[largest])))
 		}
 	}
+	t.Rows = append(t.Rows, cells.Texts("warranty claims that came in, as cash", m.whole(claimed(r), 100), "claims come some weeks after shipping; what is set aside is not added"))
 	return t
+}
+
+// claimed is the mean cost a year of the claims that came in.
+func claimed(r *study.Runs) float64 {
+	sum := 0.0
+	for i := range r.Outcomes {
+		if g := r.Outcomes[i].Ledger(); g != nil {
+			sum += g.Claimed / g.Years / float64(len(r.Outcomes))
+		}
+	}
+	return sum
 }
 
 // trace is how an amount came about: quantity × price.

@@ -77,6 +77,9 @@ func listed(words []string) string {
 // Findings are the sentences under the headline.
 func (v *Quality) Findings() []string {
 	out := []string{v.pair(), v.breakEven(), v.molds()}
+	if text := v.beyond(); text != "" {
+		out = append(out, text)
+	}
 	if v.Full != nil && v.Dated != nil {
 		out = append(out, v.withOrders())
 	}
@@ -105,7 +108,11 @@ func (v *Quality) breakEven() string {
 	e := q.BreakEvenOf(v.Often, v.Seldom, v.Chance, v.Claim)
 	often, seldom := v.name(q, v.Often), v.name(q, v.Seldom)
 	if !e.Claims {
-		return fmt.Sprintf("“%s” does not clearly lower the number of claims against “%s”: no warranty cost decides between them.", often, seldom)
+		text := fmt.Sprintf("“%s” does not clearly lower the number of claims against “%s” (%s a year), so these runs name no warranty cost at which it pays", often, seldom, plusClaims(e.Fewer))
+		if e.Fewer.Mean > 0 && e.Claim.Value > 0 {
+			text += fmt.Sprintf("; on their means it would be %s a claim", v.Money.whole(e.Claim.Value, 1000))
+		}
+		return text + fmt.Sprintf(". Claims cost %s on average now.", v.Money.whole(v.Claim, 1))
 	}
 	text := v.paysFrom(e.Claim, often, seldom)
 	if q.Margins {
@@ -135,15 +142,35 @@ func (v *Quality) from(r study.Ratio) string {
 	return fmt.Sprintf("%s or more (%s to %s)", v.Money.whole(r.Value, g), v.Money.whole(r.Low, g), v.Money.whole(r.High, g))
 }
 
-// molds says whether mold time costs boats here.
+// molds says whether mold time costs boats here. The hold takes mold time too,
+// but it is the same under every strip policy.
 func (v *Quality) molds() string {
 	q := v.Main()
-	binds, d := q.MoldsBind()
-	boats := plusBoats(d)
+	binds, many, d := q.MoldsBind()
 	if binds {
-		return fmt.Sprintf("Molds bind: the policy with least mold time in strips ships %s boats a year against the one with most. Mold-days are charged as the margin of boats not built, measured and not estimated from a rate.", boats)
+		return fmt.Sprintf("Mold time binds: “%s” ships %s boats a year against “%s”, which has most mold time in strips. Mold-days are charged as the margin of boats not built, measured and not estimated from a rate.",
+			v.name(q, q.Most), plusBoats(d), v.name(q, many))
 	}
-	return fmt.Sprintf("Molds do not bind: less mold time in strips does not clearly ship more boats (%s a year), so mold-days are charged nothing of their own.", boats)
+	return fmt.Sprintf("Mold time does not bind: “%s”, which has most of it in strips, does not clearly ship fewer boats than another. Mold-days are charged nothing of their own.", v.name(q, many))
+}
+
+// beyond says what holds the plant back where fewer strips ship fewer boats;
+// empty where they do not.
+func (v *Quality) beyond() string {
+	q := v.Main()
+	last := len(q.Policies) - 1
+	p := &q.Policies[last]
+	d := q.Fewer(last)
+	if last == q.Most || !d.Clear || d.Mean > 0 || p.MoldDays.Mean >= q.Policies[q.Most].MoldDays.Mean {
+		return ""
+	}
+	a := &v.Alternatives[last]
+	digits := decimals(d.Half, 1)
+	text := fmt.Sprintf("Stripping too seldom costs boats too: “%s” ships %s fewer a year than “%s”", p.Runs.Name, fixed(-d.Mean, digits)+plusOrNothing(d.Half, digits), v.name(q, q.Most))
+	if ranked := a.Limits(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11); len(ranked) > 0 && ranked[0].Wait >= waitWorthNaming {
+		text += fmt.Sprintf("; there %s limits, busy %.0f %% of the hours there are", pool(a.Plan, ranked[0].Pool), 100*ranked[0].Load)
+	}
+	return text + "."
 }
 
 // withOrders says what the order book as it is would pick.

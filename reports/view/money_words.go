@@ -31,6 +31,12 @@ func (m Money) dearer(d stats.Difference) string {
 	return m.amount(less) + " a year cheaper"
 }
 
+// plusClaims prints how many claims fewer, as a change: fewer is below zero.
+func plusClaims(fewer stats.Difference) string {
+	digits := decimals(fewer.Half, 1)
+	return signed(-fewer.Mean, digits) + plusOrNothing(fewer.Half, digits)
+}
+
 // plusBoats prints a difference of boats.
 func plusBoats(d stats.Difference) string {
 	digits := decimals(d.Half, 1)

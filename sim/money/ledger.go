@@ -40,6 +40,7 @@ type Ledger struct {
 	Shipped  []int64 // boats by model
 	Escaped  int64   // boats shipped with an escape
 	MoldDays float64 // days of molds in rotation
+	Claimed  float64 // expected cost of the claims that came in, see Setup.Claimed
 	Margins  bool    // the margin of every model is known
 
 	MoldUse []float64 // mold-days by activity, as Quantities.MoldTime

@@ -38,6 +38,7 @@ func (s *Setup) Price(q *Quantities) *Ledger {
 		p.g.MoldUse = append(p.g.MoldUse, float64(t)/msPerDay)
 		p.g.MoldDays += float64(t) / msPerDay
 	}
+	p.g.Claimed = s.Claimed(q)
 	p.labor()
 	for i := range s.Plant.Parts {
 		p.part(i)

@@ -159,23 +159,25 @@ func (q *Quality) totals(all [][]yearly) [][]float64 {
 }
 
 // MoldsBind says whether time that molds spend in strips costs boats: whether
-// the policy with most mold-days in strips ships clearly fewer boats than the
-// one with least.
-func (q *Quality) MoldsBind() (binds bool, d stats.Difference) {
-	few, many := 0, 0
+// the policy with most of it ships clearly fewer boats than another with less,
+// the one that ships most. many is the index of the policy with most.
+func (q *Quality) MoldsBind() (binds bool, many int, d stats.Difference) {
 	for i := range q.Policies {
-		if q.Policies[i].MoldDays.Mean < q.Policies[few].MoldDays.Mean {
-			few = i
-		}
 		if q.Policies[i].MoldDays.Mean > q.Policies[many].MoldDays.Mean {
 			many = i
 		}
 	}
-	boats := func(i int) []float64 {
-		return column(q.Policies[i].Runs.years(q.Dated), func(y *yearly) float64 { return y.boats })
-	}
-	d = stats.Paired(boats(few), boats(many), Confidence)
-	return d.Clear && d.Mean > 0, d
+	d = stats.Paired(q.boats(q.Most), q.boats(many), Confidence)
+	return many != q.Most && d.Clear && d.Mean > 0, many, d
+}
+
+func (q *Quality) boats(i int) []float64 {
+	return column(q.Policies[i].Runs.years(q.Dated), func(y *yearly) float64 { return y.boats })
+}
+
+// Fewer is boats a year of policy i less those of the policy that ships most.
+func (q *Quality) Fewer(i int) stats.Difference {
+	return stats.Paired(q.boats(i), q.boats(q.Most), Confidence)
 }
 
 // BreakEven is the mean cost of a warranty claim at which two policies cost the
