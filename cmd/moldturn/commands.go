@@ -6,6 +6,8 @@ func commands() []*command {
 	return append([]*command{
 		compareCommand(),
 		runCommand(),
+		sweepCommand(),
+		reportCommand(),
 		worthCommand(),
 		permitCommand(),
 		exposureCommand(),
@@ -19,6 +21,7 @@ func commands() []*command {
 		listCommand(),
 		explainCommand(),
 		schemaCommand(),
+		validateCommand(),
 	}, shellCommands()...)
 }
 

@@ -52,14 +52,21 @@ func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view
 	if note := s.Base.Value.At("note"); note.Given() {
 		v.Note = note.Text()
 	}
-	for _, in := range s.Base.Value.Assumptions(unit.Metric) {
-		v.Inputs = append(v.Inputs, view.Input{Path: in.Path, Value: in.Value, Range: in.Range, Doc: in.Doc,
-			Mark: string(in.Mark), Source: in.Source, Changed: in.Changed, Place: in.Place})
-	}
+	v.Inputs = inputsOf(s.Base.Value.Assumptions(unit.Metric))
 	for i := range runs {
 		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
 	}
 	return v
+}
+
+// inputsOf are values of a scenario as a report lists them.
+func inputsOf(list []scenarios.Input) []view.Input {
+	var out []view.Input
+	for _, in := range list {
+		out = append(out, view.Input{Path: in.Path, Value: in.Value, Range: in.Range, Doc: in.Doc,
+			Mark: string(in.Mark), Source: in.Source, Changed: in.Changed, Place: in.Place})
+	}
+	return out
 }
 
 // mayWrite finds out before a long computation whether files can be put into a

@@ -36,16 +36,16 @@ type Task struct {
 // Run runs all tasks; with the context's error when ctx ends first. What Kept
 // got depends only on the seed and the task.
 func (b *Batch) Run(ctx context.Context) error {
-	g, ctx := errgroup.WithContext(ctx)
+	g, running := errgroup.WithContext(ctx)
 	g.SetLimit(max(b.Workers, 1))
 	run := &batchRun{Batch: b, airs: &airs{}}
 	for i := range b.Tasks {
 		t := &openTask{left: b.Tasks[i].Replications, outcomes: make([]Outcome, b.Tasks[i].Replications)}
 		for r := range b.Tasks[i].Replications {
-			if ctx.Err() != nil {
+			if running.Err() != nil {
 				break
 			}
-			g.Go(func() error { return run.one(ctx, i, r, t) })
+			g.Go(func() error { return run.one(running, i, r, t) })
 		}
 	}
 	if err := g.Wait(); err != nil {

@@ -7,6 +7,7 @@ import (
 	"io"
 	"math"
 	"slices"
+	"strings"
 
 	"moldturn/sim/record"
 )
@@ -60,8 +61,8 @@ type Enough struct {
 
 // Entry is one alternative's results: figures, or whole outcomes.
 type Entry struct {
-	Key      string            `json:"key"` // fingerprint of the alternative and of what was run
-	Name     string            `json:"name"`
+	Key      string            `json:"key"`   // fingerprint of the alternative and of what was run
+	Names    []string          `json:"names"` // of the alternatives that are this, in words
 	Changes  []string          `json:"changes,omitempty"`
 	First    int               `json:"first"` // the replication that comes first in it
 	Values   map[string]Values `json:"values,omitempty"`
@@ -143,6 +144,9 @@ func (b *Book) Add(e *Entry) {
 		}
 		return
 	}
+	for _, name := range e.Names {
+		b.Name(e.Key, name)
+	}
 	n := old.N()
 	if skip := n - e.First; skip >= 0 && skip < e.N() {
 		for name, v := range old.Values {
@@ -174,6 +178,25 @@ func (b *Book) Has(key string) int {
 	return 0
 }
 
+// Named is the key of the entry with a name, the last of several; empty if there
+// is none.
+func (b *Book) Named(name string) string {
+	found := ""
+	for _, key := range b.order {
+		if slices.Contains(b.entries[key].Names, name) {
+			found = key
+		}
+	}
+	return found
+}
+
+// Name adds a name to the entry of a key; nothing without one.
+func (b *Book) Name(key, name string) {
+	if e := b.entries[key]; e != nil && !slices.Contains(e.Names, name) {
+		e.Names = append(e.Names, name)
+	}
+}
+
 // Figures gives the first n replications of a key, fewer where there are fewer.
 func (b *Book) Figures(key string, n int) map[string]Values {
 	e := b.entries[key]
@@ -198,7 +221,7 @@ func (b *Book) Outcomes(key string, frame record.Frame) ([]Outcome, error) {
 	for i := range out {
 		var err error
 		if out[i], err = e.Outcomes[i].outcome(frame); err != nil {
-			return nil, fmt.Errorf("%s, replication %d: %w", e.Name, i+1, err)
+			return nil, fmt.Errorf("%s, replication %d: %w", strings.Join(e.Names, ", "), i+1, err)
 		}
 	}
 	return out, nil

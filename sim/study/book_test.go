@@ -20,7 +20,7 @@ func written(t *testing.T, b *Book, keys ...string) string {
 }
 
 func entry(key string, first int, values ...float64) *Entry {
-	return &Entry{Key: key, Name: key, First: first, Values: map[string]Values{"boats_per_week": values}}
+	return &Entry{Key: key, Names: []string{key}, First: first, Values: map[string]Values{"boats_per_week": values}}
 }
 
 // Whatever the order in which results came, and in how many pieces, the file

@@ -23,7 +23,7 @@ type kept struct {
 // NewEntry is the results of some replications of an alternative with all that
 // happened in them, from replication first on.
 func NewEntry(key string, r *Runs, first int) *Entry {
-	e := &Entry{Key: key, Name: r.Name, Changes: r.Changes, First: first}
+	e := &Entry{Key: key, Names: []string{r.Name}, Changes: r.Changes, First: first}
 	for _, o := range r.Outcomes[first:] {
 		e.Outcomes = append(e.Outcomes, kept{(*keptResult)(o.Capacity), (*keptResult)(o.Dated), o.CapacityLedger, o.DatedLedger})
 	}
