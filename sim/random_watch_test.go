@@ -123,9 +123,25 @@ func bit(b bool) int64 {
 
 func bits(f float64) int64 { return int64(math.Float64bits(f)) }
 
+func (w *watcher) addSpan(s *record.Span) {
+	w.add(1, int64(s.Job), int64(s.Order), int64(s.Mold), int64(s.Route), int64(s.Step), int64(s.Part), int64(s.Doing), bit(s.Working), int64(s.People), int64(s.Craft), int64(s.Place), int64(s.Unit), int64(s.Cause.Reason), int64(s.Cause.Of), int64(s.From), int64(s.To))
+}
+
+func (w *watcher) addPull(p *record.Pull) {
+	w.add(3, int64(p.At), int64(p.Order), int64(p.Mold), int64(p.Model), int64(p.Part), int64(p.Color), int64(p.Turns), bits(p.Luster), bits(p.Green), bit(p.Stuck), bit(p.Scrapped), int64(p.Cycle), bits(p.HeatIndex), int64(p.Sprayed), int64(p.Laminated), int64(p.Hold))
+}
+
+func (w *watcher) addShip(s *record.Ship) {
+	w.add(4, int64(s.At), int64(s.Arrived), int64(s.Released), int64(s.Due), int64(s.Order), int64(s.Model), int64(s.Color), bits(s.Luster), bit(s.Conceded))
+}
+
+func (w *watcher) addNote(n *record.Note) {
+	w.add(5, int64(n.At), int64(n.Kind), int64(n.Order), int64(n.Mold), int64(n.Model), int64(n.Part), int64(n.Place), bits(n.Value))
+}
+
 // Span implements record.Observer.
 func (w *watcher) Span(s *record.Span) {
-	w.add(1, int64(s.Job), int64(s.Order), int64(s.Mold), int64(s.Route), int64(s.Step), int64(s.Part), int64(s.Doing), bit(s.Working), int64(s.People), int64(s.Craft), int64(s.Place), int64(s.Unit), int64(s.Cause.Reason), int64(s.Cause.Of), int64(s.From), int64(s.To))
+	w.addSpan(s)
 	if s.To <= s.From {
 		w.fault("span from %v to %v", s.From, s.To)
 	}
@@ -172,7 +188,7 @@ func (w *watcher) Use(u *record.Use) {
 
 // Pull implements record.Observer.
 func (w *watcher) Pull(p *record.Pull) {
-	w.add(3, int64(p.At), int64(p.Order), int64(p.Mold), int64(p.Model), int64(p.Part), int64(p.Color), int64(p.Turns), bits(p.Luster), bits(p.Green), bit(p.Stuck), bit(p.Scrapped), int64(p.Cycle), bits(p.HeatIndex), int64(p.Sprayed), int64(p.Laminated), int64(p.Hold))
+	w.addPull(p)
 	w.pulls++
 	if p.At != w.r.clk.Now() || p.Hold < 0 || p.Cycle < 0 || p.Luster < 0 || p.Luster > 100 {
 		w.fault("pull %+v", *p)
@@ -181,7 +197,7 @@ func (w *watcher) Pull(p *record.Pull) {
 
 // Ship implements record.Observer.
 func (w *watcher) Ship(s *record.Ship) {
-	w.add(4, int64(s.At), int64(s.Arrived), int64(s.Released), int64(s.Due), int64(s.Order), int64(s.Model), int64(s.Color), bits(s.Luster), bit(s.Conceded))
+	w.addShip(s)
 	w.shipped++
 	for _, p := range w.r.plan.Models[s.Model].Parts {
 		w.joined++
@@ -194,7 +210,7 @@ func (w *watcher) Ship(s *record.Ship) {
 
 // Note implements record.Observer.
 func (w *watcher) Note(n *record.Note) {
-	w.add(5, int64(n.At), int64(n.Kind), int64(n.Order), int64(n.Mold), int64(n.Model), int64(n.Part), int64(n.Place), bits(n.Value))
+	w.addNote(n)
 	w.notes[n.Kind]++
 	if n.Kind == record.Scrapped {
 		w.broken++
