@@ -23,5 +23,7 @@ golden:
 fuzz:
 	go test -run='^$$' -fuzz=FuzzRead -fuzztime=30s ./scenarios
 
+SEED ?= 1
+
 validate:
-	go run ./cmd/moldturn validate
+	go run ./cmd/moldturn validate --seed $(SEED)
