@@ -177,11 +177,19 @@ func (r *Run) emit(b *job, isWork bool, cause record.Cause, from, to clock.Time)
 	f.Job, f.Order, f.Mold, f.Route, f.Step, f.Part = b.serial, b.number, b.mold, b.route, b.step, b.part
 	f.Working, f.Cause, f.From, f.To = isWork, cause, from, to
 	f.Doing, f.People, f.Craft, f.Place, f.Unit = record.Idle, 0, None, None, None
+	f.Repeat, f.Lent, f.Lender = b.repeat, 0, None
+	held := r.fact.held[:0]
+	for _, h := range b.held {
+		held = append(held, record.Hold{Place: h.place, Unit: h.unit})
+	}
 	if int(b.step) < len(r.steps[b.route]) {
 		s := r.step(b)
 		f.Doing = s.Doing
 		if isWork {
-			f.People, f.Craft = b.people+b.lent, s.Craft
+			f.People, f.Craft, f.Lent, f.Lender = b.people+b.lent, s.Craft, b.lent, b.lender
+			for _, p := range s.Use {
+				held = append(held, record.Hold{Place: p, Unit: None})
+			}
 		}
 	} else {
 		f.Step = None
@@ -189,5 +197,6 @@ func (r *Run) emit(b *job, isWork bool, cause record.Cause, from, to clock.Time)
 	if n := len(b.held); n > 0 {
 		f.Place, f.Unit = b.held[n-1].place, b.held[n-1].unit
 	}
+	r.fact.held, f.Held = held, held
 	r.obs.Span(f)
 }

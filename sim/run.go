@@ -81,6 +81,7 @@ type facts struct {
 	pull record.Pull
 	ship record.Ship
 	note record.Note
+	held []record.Hold
 }
 
 // Simulate runs a plan from instant 0 to its length under the luck of one

@@ -10,21 +10,29 @@ import "moldturn/sim/clock"
 // boat, a piece of background work) was in one state: working, curing or
 // waiting for one cause. The spans of a job follow each other without gap.
 type Span struct {
-	Job      int32 // the job's number in this run
-	Order    int32 // index of the order, -1 for none
-	Mold     int32 // the mold it is in or is, -1 for none
-	Route    int16 // index of the route
-	Step     int16 // index of the step in its route, -1 between routes
-	Part     int16 // part type, -1 for boats and background
-	Doing    Doing // what the step is
-	Working  bool  // true while people work or something cures
-	People   int16 // people at work in it
-	Craft    int16 // their craft, -1 for none
-	Place    int16 // the place it stands in, -1 for none
-	Unit     int16 // which of that place
-	Cause    Cause // why it waits, when it is not Working
+	Job      int32  // the job's number in this run
+	Order    int32  // index of the order, -1 for none
+	Mold     int32  // the mold it is in or is, -1 for none
+	Route    int16  // index of the route
+	Step     int16  // index of the step in its route, -1 between routes
+	Part     int16  // part type, -1 for boats and background
+	Doing    Doing  // what the step is
+	Working  bool   // true while people work or something cures
+	People   int16  // people at work in it
+	Craft    int16  // their craft, -1 for none
+	Place    int16  // the place it stands in, -1 for none
+	Unit     int16  // which of that place
+	Repeat   int32  // how often its job has gone back to an earlier step
+	Lent     int16  // how many of People another craft lends
+	Lender   int16  // that craft, while Lent is above 0
+	Held     []Hold // every place it has, those of Step.Use included while it is Working; valid during the call
+	Cause    Cause  // why it waits, when it is not Working
 	From, To clock.Time
 }
+
+// Hold is a unit of a place that a job has. Unit is -1 for a place without limit
+// and for places that are only used while work runs, such as hoists.
+type Hold struct{ Place, Unit int16 }
 
 // Use says how much of a craft or place was used for a stretch of time.
 type Use struct {
