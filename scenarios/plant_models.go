@@ -147,7 +147,7 @@ func (b *builder) vary(d draw.Dist) draw.Dist {
 // demand makes the plans with full and dated books.
 func (b *builder) demand(p *Plant, files func(string) ([]byte, error)) {
 	d := b.v.At("demand")
-	base := sim.Demand{FloorLimit: d.At("floor_limit").Count(), MateLead: d.At("mate_lead").Count(), CancelLate: clock.FromHours(d.At("cancel_after").Hours())}
+	base := sim.Demand{FloorLimit: d.At("floor_limit").Count(), MateLead: d.At("mate_lead").Count(), AnyMate: d.At("mates").Text() == "any", CancelLate: clock.FromHours(d.At("cancel_after").Hours())}
 	if base.CancelLate == 0 {
 		base.CancelLate = clock.Never
 	}

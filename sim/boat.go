@@ -27,6 +27,9 @@ func (r *Run) partDone(j int32) {
 	if r.jobs[j].mold != None && !r.verbPulled(j) { // the route has no pull: it comes out of its mold now
 		return
 	}
+	if r.plan.Demand.AnyMate {
+		r.rebind(j)
+	}
 	b := &r.jobs[j]
 	o := &r.orders[b.order]
 	index := r.plan.Parts[b.part].Index

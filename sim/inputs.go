@@ -185,6 +185,7 @@ func demandInputs() []param.Row {
 		{Path: "demand.book", Kind: param.Choice, Choices: []string{"both", "full", "orders"}, Default: "both", Doc: "orders always waiting, for what the plant can do; a dated order book, for dates; or both in turn", Mark: param.Assumption, Source: guessed},
 		{Path: "demand.floor_limit", Kind: param.Count, Low: 0, High: 100000, Default: "0", Doc: "boats on the floor at most; 0: no limit", Mark: param.User, Source: yours},
 		{Path: "demand.mate_lead", Kind: param.Count, Low: 0, High: 1000, Default: "2", Doc: "a part type starts at most this many ahead of its slowest mate; 0: no limit", Mark: param.Assumption, Source: guessed},
+		{Path: "demand.mates", Kind: param.Choice, Choices: []string{"same order", "any"}, Default: "same order", Doc: "whether a boat takes the parts begun for its order, or those finished first, as when all are of one color", Mark: param.Assumption, Source: guessed},
 		{Path: "demand.months", Kind: param.List, Low: 12, High: 12, Default: "[8, 9, 10, 10, 10, 9, 8, 8, 8, 8, 7, 5]", Doc: "weights of orders by month, January first", Mark: param.CommonPractice, Source: "plants build to wholesale, which is flatter than retail: quarters 27 / 29 / 23 / 21 %, no source"},
 		{Path: "demand.months[]", Kind: param.Number, Low: 0, High: 1e6, Doc: "weight of a month", Mark: param.CommonPractice, Source: practice},
 		{Path: "demand.even", Kind: param.Flag, Default: "false", Doc: "orders come evenly instead of at random", Mark: param.Assumption, Source: guessed},

@@ -201,6 +201,7 @@ type Rework struct {
 type Demand struct {
 	Full       bool // orders always waiting; otherwise a dated book
 	FloorLimit int  // boats on the floor at most; 0: no limit
+	AnyMate    bool // a boat takes the parts finished first, whichever order they were begun for
 	MateLead   int  // a part type starts at most this far ahead of its slowest mate; 0: no limit
 	Models     []ModelDemand
 	Dated      []DatedOrder // an order book from a file, sorted by arrival

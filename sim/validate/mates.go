@@ -71,22 +71,23 @@ func twoLines(length clock.Time, hull, deck draw.Dist) *plant {
 	return p
 }
 
-// plantInMiniature holds a hull mold and a deck mold, each with its laminator
-// and its cure, stores of some places, and assembly. A mold whose store is full
-// keeps its part. With one mold each parts are done in the order of their
-// boats, so that it does not matter that a deck belongs to one hull.
+// plantInMiniature holds hull molds and deck molds, each kind with its laminator
+// and its cure, stores of some places, and assembly of any hull with any deck. A
+// mold whose store is full keeps its part.
 func plantInMiniature() []Case {
 	var out []Case
 	for _, row := range []struct {
-		store                                                 int
+		molds, store                                          int
 		x, hulls, decks, hullBlocked, deckBlocked, assembling float64
 	}{
-		{1, .028221540, .155018677, .664658830, .040467628, .322683031, .169329242},
-		{2, .029085350, .149898413, 1.427636690, .011098092, .301951595, .174512101},
+		{1, 1, .028221540, .155018677, .664658830, .040467628, .322683031, .169329242},
+		{1, 2, .029085350, .149898413, 1.427636690, .011098092, .301951595, .174512101},
+		{2, 1, .052444112, .192887131, .741544579, .073368312, .651701237, .314664675},
+		{2, 2, .053661259, .210064130, 1.547727766, .020737074, .616360827, .321967557},
 	} {
 		out = append(out, Case{
-			Group: "hull and deck", Name: fmt.Sprintf("a mold of each, stores of %d, assembly", row.store), Source: "Markov chain, computed",
-			Plant: func(length clock.Time, _ uint64) *sim.Plan { return miniature(length, row.store) }, WarmUp: 4000, Hours: 6_000_000,
+			Group: "hull and deck", Name: fmt.Sprintf("%d molds of each, stores of %d, assembly", row.molds, row.store), Source: "Markov chain, computed",
+			Plant: func(length clock.Time, _ uint64) *sim.Plan { return miniature(length, row.molds, row.store) }, WarmUp: 4000, Hours: 6_000_000,
 			Values: []Value{{"X", row.x, shipped, 0}, {"hulls in store", row.hulls, inUse("hull store"), 0}, {"decks in store", row.decks, inUse("deck store"), 0},
 				{"hull mold blocked", row.hullBlocked, waiting("hull pull"), 0}, {"deck mold blocked", row.deckBlocked, waiting("deck pull"), 0}, {"assembly busy", row.assembling, busy(1, "assemble"), 0}},
 		})
@@ -94,7 +95,7 @@ func plantInMiniature() []Case {
 	return out
 }
 
-func miniature(length clock.Time, store int) *sim.Plan {
+func miniature(length clock.Time, molds, store int) *sim.Plan {
 	p := newPlant("miniature", length)
 	stores := []int16{p.place("hull store", store), p.place("deck store", store)}
 	assemble := work("assemble", p.always("assemblers", 1), exponential(6))
@@ -107,8 +108,8 @@ func miniature(length clock.Time, store int) *sim.Plan {
 		pull := means(passing(half.name+" pull", constant(0)), sim.Pulled)
 		pull.Take = []int16{stores[i]}
 		part := p.part(m, work(half.name+" laminate", p.always(half.name+" laminator", 1), exponential(half.laminate)), passing(half.name+" cure", exponential(half.cure)), pull)
-		p.molds(part, 1)
+		p.molds(part, molds)
 	}
-	p.Demand.Full = true
+	p.Demand.Full, p.Demand.AnyMate = true, true
 	return &p.Plan
 }
