@@ -203,3 +203,53 @@ func TestReportedCirclesNeverOpen(t *testing.T) {
 		t.Error("no plant blocked itself")
 	}
 }
+
+// booth adds a booth with one pumped gun set and a pot gun.
+func (s *shop) booth() int16 {
+	booth := s.place("booth", 1)
+	s.p.Colors = []Color{{Name: "white"}, {Name: "red"}}
+	s.p.Places[booth].Kind = Booth
+	s.p.Places[booth].Guns = [][]Gun{{{Name: "pumped", Color: None, Flush: clock.Hour / 4}, {Name: "pot", Pot: true, Color: None, Flush: clock.Hour / 12}}}
+	return booth
+}
+
+// A gun set that fails stops the spraying it does, and no other work in the
+// booth; a step that needs it waits.
+func TestFailedGunSetStopsItsSpraying(t *testing.T) {
+	s := newShop(1)
+	c := s.craft(crewOf(1, s.daily(0, 24)))
+	booth := s.booth()
+	s.p.Failures = []Failure{{Place: booth, Gun: 0, Up: draw.Compile(constant(2)), Repair: draw.Compile(constant(1))}}
+	spray := s.inPlace(c, booth, 3)
+	spray.Spray = SprayBase
+	a := s.task(1, 0, spray)
+	masking := s.inPlace(c, booth, 2)
+	b := s.task(7, 0, masking) // the gun is down 8:00 – 9:00
+	e := s.task(10.9, 0, spray)
+	d := s.run(t)
+	d.want(t, a, "works 1 1:00-2:00, no gun set 2:00-3:00, works 1 3:00-5:00")
+	d.want(t, b, "works 1 7:00-9:00")
+	d.want(t, e, "works 1 10:54-11:00, no gun set 11:00-12:00, works 1 12:00-14:00, no gun set 14:00-15:00, works 1 15:00-15:54")
+}
+
+// The gun is flushed when its color changes, and only then.
+func TestFlushes(t *testing.T) {
+	s := newShop(1)
+	c := s.craft(crewOf(1, s.daily(0, 24)))
+	spray := s.inPlace(c, s.booth(), 1)
+	spray.Spray = SprayBase
+	var tasks []int32
+	for i, color := range []int16{0, 0, 1, 0} {
+		n := s.task(float64(2*i), 0, spray)
+		s.p.Demand.Dated[n].Color = color
+		tasks = append(tasks, n)
+	}
+	d := s.run(t)
+	d.want(t, tasks[0], "works 1 0:00-1:00")
+	d.want(t, tasks[1], "works 1 2:00-3:00")
+	d.want(t, tasks[2], "works 1 4:00-5:15")
+	d.want(t, tasks[3], "works 1 6:00-7:15")
+	if d.notes[record.Flushed] != 2 {
+		t.Errorf("%d flushes", d.notes[record.Flushed])
+	}
+}

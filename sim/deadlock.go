@@ -17,7 +17,7 @@ const lookEvery = 28 * clock.Day
 // what a plant would have to change: more places, or fewer molds.
 type Deadlock struct {
 	At    clock.Time // when it was found; it may have begun up to 28 days before
-	Waits []Waiting  // in the order of the jobs' numbers
+	Waits []Waiting  // those that hold places first
 }
 
 // Waiting is one job in a Deadlock.
@@ -109,6 +109,7 @@ func (r *Run) deadlock() *Deadlock {
 			d.Waits = append(d.Waits, r.describe(&r.jobs[j]))
 		}
 	}
+	slices.SortStableFunc(d.Waits, func(a, b Waiting) int { return min(len(b.Holds), 1) - min(len(a.Holds), 1) })
 	return d
 }
 

@@ -88,6 +88,10 @@ func (r *Run) breakDown(f int32) {
 		gun := &unit.guns[fail.Gun]
 		gun.down = true
 		gun.downs++
+		if j := unit.holder; j != None && r.jobs[j].state == working && r.sprayGunDown(&r.jobs[j]) {
+			r.jobs[j].down = true
+			r.pause(j, record.Cause{Reason: record.NoGun, Of: fail.Place})
+		}
 		return
 	}
 	if unit.downs++; unit.downs > 1 { // it was down already
@@ -169,14 +173,27 @@ func (r *Run) resumesIn(b *job) int32 {
 	return r.anything()
 }
 
-// isDown says whether a unit that a job stands in is down.
+// sprayGunDown says whether the gun set that a job sprays with is down.
+func (r *Run) sprayGunDown(b *job) bool {
+	if r.step(b).Spray == NoSpray {
+		return false
+	}
+	p, u := r.boothOf(b)
+	if p == None || u == None || len(r.plan.Places[p].Guns) == 0 {
+		return false
+	}
+	unit := &r.pools[r.place(p)].units[u]
+	return len(unit.guns) > 0 && unit.guns[unit.gun].down
+}
+
+// isDown says whether a unit that a job stands in, or its gun set, is down.
 func (r *Run) isDown(b *job) bool {
 	for _, h := range b.held {
 		if h.unit != None && r.pools[r.place(h.place)].units[h.unit].down {
 			return true
 		}
 	}
-	return false
+	return r.sprayGunDown(b)
 }
 
 // standsDown has a job wait that stands in a unit which is down.

@@ -120,7 +120,9 @@ func (r *Run) flush(b *job, spray Spray) clock.Time {
 	if g == None {
 		return 0
 	}
-	state := &r.pools[r.place(p)].units[u].guns[g]
+	unit := &r.pools[r.place(p)].units[u]
+	unit.gun = g
+	state := &unit.guns[g]
 	gun := &r.plan.Places[p].Guns[u][g]
 	before := state.color
 	state.color, state.used = color, r.clk.Now()

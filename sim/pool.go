@@ -29,6 +29,7 @@ type unit struct {
 	down   bool
 	downs  int8 // failures not yet repaired
 	guns   []gunState
+	gun    int16 // the one its holder sprays with, or did last
 }
 
 // gunState is what is in a gun set.

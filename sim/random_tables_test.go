@@ -162,7 +162,7 @@ func (w *watcher) lines() {
 			}
 			continue
 		}
-		if b.queue == None && b.cause.Reason != record.Down {
+		if b.queue == None && b.cause.Reason != record.Down && !(b.down && b.cause.Reason == record.NoGun) {
 			w.fault("job %d waits in no line for %v", b.serial, b.cause)
 		}
 		if b.cause.Reason == record.NoReason {
