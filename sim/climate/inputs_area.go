@@ -18,7 +18,7 @@ func areaInputs() []param.Row {
 		{Path: at + "heat", Kind: param.Temperature, Low: -30, High: 60, Default: "21 C", Mark: param.User, Source: yours,
 			Doc: "heated up to this; -30 C for an area without heating"},
 		{Path: at + "cool", Kind: param.Temperature, Low: 5, High: 60, Optional: true, Mark: param.User, Source: yours,
-			Doc: "cooled down to this; left out for an area without cooling"},
+			Doc: "cooled down to this; left out for an area without cooling. Cooling alone leaves the moisture in the air, which then lies near its dew point: give most_humidity too for a cooler that dries"},
 		{Path: at + "night.heat", Kind: param.Temperature, Low: -30, High: 60, Optional: true, Mark: param.User, Source: yours,
 			Doc: "heated up to this at night; left out: as by day"},
 		{Path: at + "night.cool", Kind: param.Temperature, Low: 5, High: 60, Optional: true, Mark: param.User, Source: yours,
