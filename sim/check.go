@@ -81,20 +81,23 @@ func (p *Plan) checkPart(i int16, add func(string, ...any)) {
 	if !slices.ContainsFunc(p.Routes[part.Route].Steps, func(s Step) bool { return s.Verb == Pulled }) {
 		add("the %s of %q is never pulled: its route %q has no step that means \"pulled\", or gives it no hours", name, model.Name, p.Routes[part.Route].Name)
 	}
-	molds, fresh := 0, false
+	molds, later, fresh := 0, 0, false
 	for k := range p.Molds {
 		if m := &p.Molds[k]; m.Part == i {
 			fresh = fresh || m.New
 			if !m.Reserve {
 				molds++
 			}
+			if m.Arrives > 0 { // on top of the plan
+				later++
+			}
 		}
 	}
 	switch {
 	case molds == 0:
 		add("the %s of %q has no mold in rotation", name, model.Name)
-	case molds > part.InUse:
-		add("the %s of %q has %d molds in rotation and a plan for %d; the others belong in reserve", name, model.Name, molds, part.InUse)
+	case molds-later > part.InUse:
+		add("the %s of %q has %d molds in rotation and a plan for %d; the others belong in reserve", name, model.Name, molds-later, part.InUse)
 	}
 	breaksIn := p.BreakIn.Turns() > 0 && (fresh || p.Life.Limit > 0 || p.Life.SurfaceHigh > 0)
 	if breaksIn && part.Band >= 1 && len(model.Bands) > 0 && len(p.Demand.Dated) == 0 {

@@ -138,37 +138,41 @@ func (r *Run) startHires() {
 			places += r.plan.Crafts[c].Crews[i].People
 		}
 		for i := range places {
-			stayed := math.Log(r.place0(c, i).U(0)) / math.Log1p(-h.leaves)
+			stayed := math.Log(r.held(c, i).U(0)) / math.Log1p(-h.leaves)
 			h.tenure = append(h.tenure, uint32(min(stayed, 1e6)))
 		}
 		r.judgeHires(c)
 	}
 }
 
-// place0 is the luck of one place of a craft: who leaves it, and when.
-func (r *Run) place0(c, i int) draw.Key {
+// held is the luck of one place of a craft: who leaves it, and when.
+func (r *Run) held(c, i int) draw.Key {
 	return r.root.At2(luckTurnover, uint64(c), uint64(i))
 }
 
-// hire brings a craft up to today: each day each person may leave, by the luck
-// of the place and the date, and is replaced by a new one.
+// hire brings a craft up to today.
 func (r *Run) hire(c int16) *hireState {
 	h := &r.hires[c]
-	today := int(r.clk.Now() / clock.Day)
-	if h.leaves <= 0 || h.day == today {
-		return h
+	if today := int(r.clk.Now() / clock.Day); h.leaves > 0 && h.day != today {
+		r.hireUntil(int(c), today)
 	}
-	for h.day < today {
+	return h
+}
+
+// hireUntil goes through days: on each day each person may leave, by the luck of
+// the place and the date, and is replaced by a new one.
+func (r *Run) hireUntil(c, day int) {
+	h := &r.hires[c]
+	for h.day < day {
 		h.day++
 		for i := range h.tenure {
 			h.tenure[i]++
-			if r.place0(int(c), i).U(uint64(h.day)) < h.leaves {
+			if r.held(c, i).U(uint64(h.day)) < h.leaves {
 				h.tenure[i] = 0
 			}
 		}
 	}
-	r.judgeHires(int(c))
-	return h
+	r.judgeHires(c)
 }
 
 // judgeHires works out the mean speed of the people of a craft, and their share
