@@ -60,8 +60,11 @@ func (f *Frontier) Finding() string {
 			sure++
 		}
 	}
-	base := fmt.Sprintf("%s is one of them", quoted(f.all[0].Name))
-	if !f.Undominated[0] {
+	base := fmt.Sprintf("whether %s is one of them is not sure", quoted(f.all[0].Name))
+	switch {
+	case f.Confidence[0] >= study.Sure:
+		base = fmt.Sprintf("%s is one of them", quoted(f.all[0].Name))
+	case f.Confidence[0] < 1-study.Sure:
 		base = fmt.Sprintf("%s is beaten", quoted(f.all[0].Name))
 	}
 	return fmt.Sprintf("%d of %s are beaten by no other in both %s and %s, %d of them surely; %s.",

@@ -49,7 +49,7 @@ func (s *Sweep) missing(m *study.Metric) bool {
 
 func (s *Sweep) figureHead(kind string, k int) chart.Figure {
 	m := &s.Of[k]
-	return chart.Figure{ID: fmt.Sprintf("%s-%d", kind, k+1), Finding: s.finding(m),
+	return chart.Figure{ID: fmt.Sprintf("%s-%d", kind, k+1), Finding: s.heading(m),
 		Caption: fmt.Sprintf("%s. %s simulated for each setting.", sentence(m.Doc), count(s.SimulatedYears(), "year"))}
 }
 

@@ -33,19 +33,32 @@ func (s *Sweep) finding(m *study.Metric) string {
 	return s.extremes(m)
 }
 
+// heading is the finding in the words that fit above a drawing.
+func (s *Sweep) heading(m *study.Metric) string {
+	if shape, ok := study.ShapeOf(s.Design, s.Points, m); ok && shape.Clear {
+		return strings.TrimSuffix(s.ends(m, &shape), ".")
+	}
+	return strings.TrimSuffix(s.finding(m), ".")
+}
+
+// ends names the best and the worst point.
+func (s *Sweep) ends(m *study.Metric, x *study.Shape) string {
+	verb := "best at"
+	switch {
+	case x.Inside && m.Better < 0:
+		verb = "lowest at"
+	case x.Inside:
+		verb = "a peak at"
+	}
+	return fmt.Sprintf("%s: %s %s, worst at %s.", sentence(name(m)), verb, s.at(x.Best, m), s.at(x.Worst, m))
+}
+
 // shape puts a curve or a map in words.
 func (s *Sweep) shape(m *study.Metric, x *study.Shape) string {
 	if !x.Clear {
 		return fmt.Sprintf("%s: no clear difference between any two of the %d settings.", sentence(name(m)), x.Points)
 	}
-	verb := "best at"
-	if x.Inside {
-		verb = "a peak at"
-		if m.Better < 0 {
-			verb = "lowest at"
-		}
-	}
-	text := fmt.Sprintf("%s: %s %s, worst at %s.", sentence(name(m)), verb, s.at(x.Best, m), s.at(x.Worst, m))
+	text := s.ends(m, x)
 	if x.Knee != x.Best {
 		text += fmt.Sprintf(" The knee is at %s: nine tenths of the gain in the fewest steps.", s.at(x.Knee, m))
 	}
