@@ -19,8 +19,9 @@ func checkCommand() *command {
 		name:     "check",
 		synopsis: "find every mistake in a scenario, and work the plant out by hand",
 		help: `SCENARIO is a file, or the name of a scenario that comes with the program. All
-mistakes are shown at once, each with its place. A scenario without any is worked
-out by hand: molds times turns, and hours there are over hours a boat takes.`,
+mistakes are shown at once, each with its place. A scenario without any is
+worked out by hand: molds times turns, and hours there are over hours a boat
+takes.`,
 		args: scenarioArg(),
 		flags: func(f *pflag.FlagSet) {
 			f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this check; may be given again")

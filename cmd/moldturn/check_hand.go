@@ -30,10 +30,10 @@ func writeHand(c *Context, p *sim.Plan, t *paper.Table) error {
 	return nil
 }
 
-// moldTable has the parts of a turn in hours and, last, the shop rule.
+// moldTable has the hours of a turn.
 func moldTable(t *paper.Table) cells.Table {
-	out := cells.Table{Title: "Molds by hand: a turn is labor, waits, hold, and the nights and weekends between",
-		Columns: columns("part", ">labor, h", ">waits, h", ">hold, h", ">off, h", ">a turn, h", ">turns a week", ">molds", ">boats a week")}
+	out := cells.Table{Title: "Molds by hand: hours of a turn, nights with weekends; turns and boats a week",
+		Columns: columns("part", ">labor", ">waits", ">hold", ">nights", ">turn", ">turns", ">molds", ">boats")}
 	for _, m := range t.Molds {
 		out.Rows = append(out.Rows, cells.Texts(m.Model+" "+m.Part, fixed(m.Labor, 1), fixed(m.Waits, 1), fixed(m.Hold, 1), fixed(m.Off, 1),
 			fixed(m.Cycle(), 0), fixed(m.Turns, 2), strconv.Itoa(m.Count), fixed(m.Boats, 2)))
@@ -44,12 +44,28 @@ func moldTable(t *paper.Table) cells.Table {
 // wholeShifts is the shop rule: work and hold of a turn rounded up to shifts.
 func wholeShifts(t *paper.Table) cells.Table {
 	out := cells.Table{Title: "The same in whole shifts, as shops count (common practice, no source)",
-		Columns: columns("part", "shifts of", ">work and waits", ">hold", ">shifts a week / a turn", ">turns a week", ">boats a week")}
+		Columns: columns("part", ">work + hold", ">shifts / turn = turns", ">boats")}
+	notes := map[string]int{}
 	for _, m := range t.Molds {
-		out.Rows = append(out.Rows, cells.Texts(m.Model+" "+m.Part, fmt.Sprintf("%s, %s h", m.Craft, fixed(m.ShiftHours, 1)), strconv.Itoa(m.WorkShifts), strconv.Itoa(m.HoldShifts),
-			fmt.Sprintf("%s / %d", fixed(m.WeekShifts, 1), m.WorkShifts+m.HoldShifts), fixed(m.WholeTurns, 2), fixed(m.WholeTurns*float64(m.Count), 2)))
+		row := cells.Texts(m.Model+" "+m.Part, fmt.Sprintf("%d + %d shifts", m.WorkShifts, m.HoldShifts),
+			fmt.Sprintf("%s / %d = %s", fixed(m.WeekShifts, 1), m.WorkShifts+m.HoldShifts, fixed(m.WholeTurns, 2)), fixed(m.WholeTurns*float64(m.Count), 2))
+		if _, known := notes[m.Craft]; !known {
+			notes[m.Craft] = len(out.Notes)
+			out.Notes = append(out.Notes, shiftsOf(&m))
+		}
+		row.Cells[1].Notes = []int{notes[m.Craft]}
+		out.Rows = append(out.Rows, row)
 	}
 	return out
+}
+
+// shiftsOf says whose shifts are counted.
+func shiftsOf(m *paper.Mold) string {
+	if m.Craft == "" {
+		return "shifts of 8 h around the clock: no craft works on these molds"
+	}
+	return fmt.Sprintf("shifts of %s, who have most of the labor on these molds: %s a week of %s h, %s h from one to the next",
+		m.Craft, fixed(m.WeekShifts, 1), fixed(m.ShiftHours, 1), fixed(m.Slot, 1))
 }
 
 func craftTable(t *paper.Table) cells.Table {

@@ -108,10 +108,10 @@ func unusedTurns(s *scenarios.Scenario, _ *paper.Table) []warning {
 func sameAlternatives(s *scenarios.Scenario, _ *paper.Table) []warning {
 	var all []warning
 	seen := map[string]string{}
-	for i, a := range s.Alternatives {
-		hash := a.Plant.Value.Hash()
+	for _, a := range s.Alternatives {
+		hash := a.Plant.Fingerprint(nil) // a file they name is one and the same
 		if before, again := seen[hash]; again {
-			v, _ := s.Base.Value.At("alternatives").Item(s.Alternatives[i].Name)
+			v, _ := s.Base.Value.At("alternatives").Item(a.Name)
 			all = append(all, warning{v.Place(), fmt.Sprintf("alternative %q is the same plant as %q", a.Name, before)})
 			continue
 		}
@@ -161,13 +161,13 @@ func overloaded(s *scenarios.Scenario, t *paper.Table) []warning {
 	for _, c := range t.Crafts {
 		if there := c.Planned * (1 - c.Absence); c.Background > there {
 			v, _ := s.Base.Value.At("crafts").Item(c.Name)
-			all = append(all, warning{v.Place(), fmt.Sprintf("background work asks %s h a week of %s, and %s h are there", number(c.Background), c.Name, number(there))})
+			all = append(all, warning{v.Place(), fmt.Sprintf("background work asks %s h a week of %s, and %s h are there", number(c.Background), c.Name, fixed(there, 1))})
 		}
 	}
 	for _, p := range t.Places {
 		if open := float64(p.Count) * p.Hours; p.Background > open {
 			v, _ := s.Base.Value.At("places").Item(p.Name)
-			all = append(all, warning{v.Place(), fmt.Sprintf("background work asks %s h a week of %s, and it is open %s h", number(p.Background), p.Name, number(open))})
+			all = append(all, warning{v.Place(), fmt.Sprintf("background work asks %s h a week of %s, and it is open %s h", number(p.Background), p.Name, fixed(open, 1))})
 		}
 	}
 	return all
@@ -199,7 +199,7 @@ func moreOrdersThanHands(s *scenarios.Scenario, t *paper.Table) []warning {
 	if len(t.Limits) == 0 || s.Base.Dated == nil || orders <= t.Limits[0].Boats {
 		return nil
 	}
-	return warn(s, "models", "orders come in for %s boats a week, and by hand the plant makes %s: it falls behind without end", number(orders), number(t.Limits[0].Boats))
+	return warn(s, "models", "orders come in for %s boats a week, and by hand the plant makes %s: it falls behind without end", number(orders), fixed(t.Limits[0].Boats, 1))
 }
 
 // holdsMolds tells whether what a limit is about works on molds, or on parts in

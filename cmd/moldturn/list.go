@@ -41,9 +41,9 @@ func listings() []listing {
 	return []listing{
 		{"scenarios", "scenarios that come with the program", noPlant, listScenarios},
 		{"models", "boats of a scenario with their parts and molds", needsPlant, listModels},
-		{"steps", "the life of every part, mold and boat of a scenario, step by step", needsPlant, listSteps},
-		{"inputs", "inputs with defaults and ranges; of a scenario, its values and where they stand", maybePlant, listInputs},
-		{"distributions", "how laws of chance are written; of a scenario, every one in it", maybePlant, listDistributions},
+		{"steps", "lives of the parts, molds and boats of a scenario", needsPlant, listSteps},
+		{"inputs", "what can be set, with defaults; of a scenario, its values", maybePlant, listInputs},
+		{"distributions", "how varying times are written; of a scenario, each of them", maybePlant, listDistributions},
 		{"metrics", "figures of results with their definitions", noPlant, listMetrics},
 		{"outputs", "result files with their columns and keys", noPlant, listOutputs},
 	}
@@ -53,7 +53,7 @@ func listCommand() *command {
 	asJSON := false
 	return &command{
 		name:     "list",
-		synopsis: "list scenarios, or the models, steps and inputs of one, or figures and files",
+		synopsis: "list scenarios, the models, steps and inputs of one, figures or files",
 		help:     listHelp(),
 		args:     argSpec{names: "WHAT [SCENARIO]", min: 1, max: 2, offer: offerList},
 		flags: func(f *pflag.FlagSet) {
@@ -120,13 +120,18 @@ func list(c *Context, asJSON bool) error {
 	if asJSON {
 		return writeJSON(c, out.rows)
 	}
-	for _, line := range out.lines {
+	return out.write(c)
+}
+
+// write shows a list to people.
+func (s *sheet) write(c *Context) error {
+	for _, line := range s.lines {
 		fmt.Fprint(c.Stdout, table.Wrap(line, table.Style{}))
 	}
-	if len(out.lines) > 0 && len(out.tables) > 0 {
+	if len(s.lines) > 0 && len(s.tables) > 0 {
 		fmt.Fprintln(c.Stdout)
 	}
-	return writeTables(c, out.tables)
+	return writeTables(c, s.tables)
 }
 
 // scenario loads the scenario that a list is about, nil for none.

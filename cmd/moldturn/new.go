@@ -24,11 +24,11 @@ func newCommand() *command {
 	return &command{
 		name:     "new",
 		synopsis: "write a scenario file to start from",
-		help: `FILE must not exist yet. It gets a small plant with a comment beside every input
-that is set; or, with --from, the text of a scenario that comes with the program.`,
+		help: `FILE must not exist yet. It gets a small plant with comments on what is set; or,
+with --from, the text of a scenario that comes with the program.`,
 		args: argSpec{names: "FILE", min: 1, max: 1, offer: func(*Context, []string) offer { return offer{paths: files} }},
 		flags: func(f *pflag.FlagSet) {
-			f.Var(&bundledName{to: &from}, "from", "begin with this scenario; \"moldturn list scenarios\" lists them")
+			f.Var(&bundledName{to: &from}, "from", "begin with this scenario; see \"moldturn list scenarios\"")
 		},
 		run: func(c *Context) error { return writeNew(c, c.Args[0], from) },
 	}
