@@ -36,13 +36,18 @@ type level struct {
 	Unit string   `json:"unit"`
 }
 
-// gain is a paired difference from the first alternative.
+// gain is a paired difference from the first alternative. Intervals hold together
+// for all alternatives, figure by figure.
 type gain struct {
 	Mean  float64  `json:"mean"`
 	Low   *float64 `json:"low"`
 	High  *float64 `json:"high"`
 	N     int      `json:"n"`
 	Clear bool     `json:"clear"`
+
+	// Narrower is how many times as wide the interval would be with separate
+	// luck; null where it is not known.
+	Narrower *float64 `json:"narrower"`
 }
 
 // JSON writes every figure of every alternative with its interval, and the
@@ -71,9 +76,8 @@ func alternativeOf(s *view.Study, i int) alternative {
 			continue
 		}
 		out.Difference[m.Name] = nil
-		if d, ok := a.Difference(&s.Base().Runs, &m); ok {
-			low, high := ends(d.Summary)
-			out.Difference[m.Name] = &gain{Mean: d.Mean, Low: low, High: high, N: d.N, Clear: d.Clear}
+		if d, ok := a.Together(&s.Base().Runs, &m, max(1, len(s.Alternatives)-1)); ok {
+			out.Difference[m.Name] = gainOf(d)
 		}
 	}
 	return out

@@ -150,5 +150,9 @@ func settingOf(s *view.Sweep, f *study.Figures, values []string) setting {
 
 func gainOf(d stats.Difference) *gain {
 	low, high := ends(d.Summary)
-	return &gain{Mean: d.Mean, Low: low, High: high, N: d.N, Clear: d.Clear}
+	g := &gain{Mean: d.Mean, Low: low, High: high, N: d.N, Clear: d.Clear}
+	if d.Narrower > 0 {
+		g.Narrower = &d.Narrower
+	}
+	return g
 }

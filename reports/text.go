@@ -55,7 +55,13 @@ func closing(w io.Writer, s *view.Study, style table.Style) error {
 		lines = append(lines, d)
 	}
 	var b strings.Builder
-	for _, line := range append(lines, s.Known()) {
+	lines = append(lines, s.Known())
+	for _, line := range []string{s.Stopped(), s.Fair(), s.Unsettled()} {
+		if line != "" {
+			lines = append(lines, line)
+		}
+	}
+	for _, line := range lines {
 		b.WriteString(table.Wrap(line, style))
 	}
 	_, err := io.WriteString(w, b.String())

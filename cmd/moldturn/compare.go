@@ -3,12 +3,14 @@ package main
 import (
 	"fmt"
 
+	"github.com/spf13/pflag"
+
 	"moldturn/reports"
 	"moldturn/reports/table"
 )
 
 func compareCommand() *command {
-	o := &common{Inputs: inputPaths}
+	o, e := &common{Inputs: inputPaths}, &enoughFlags{}
 	return &command{
 		name:     "compare",
 		synopsis: "simulate a plant and its alternatives, and say what differs",
@@ -17,19 +19,28 @@ func compareCommand() *command {
 alternative in it meets the same weather, orders, absences and failures, so that
 differences come from the change alone. A difference that luck could have made
 is shown as "not clear".
-With --out the folder gets results.csv, results.json and report.html.`,
-		args:  scenarioArg(),
-		flags: o.add,
-		run:   func(c *Context) error { return compare(c, o) },
+With --precision or --matters it is repeated until that is reached, or until the
+budget of simulated years is used up, and the report says which.
+With --out the folder gets results.csv, results.json, report.html, and all
+outcomes in results.jsonl.gz, for "moldturn report" and --add.`,
+		args: scenarioArg(),
+		flags: func(f *pflag.FlagSet) {
+			o.add(f)
+			e.flags(f)
+		},
+		run: func(c *Context) error { return compare(c, o, e) },
 	}
 }
 
-func compare(c *Context, o *common) error {
-	s, err := loadScenario(c.Args[0], o)
+func compare(c *Context, o *common, e *enoughFlags) error {
+	if err := e.judge(o); err != nil {
+		return err
+	}
+	op, err := openScenario(c.Args[0], o)
 	if err != nil {
 		return err
 	}
-	v, err := simulate(c, o, s, fmt.Sprintf("simulating %d ways to run the plant", len(s.Alternatives)))
+	v, err := simulateEnough(c, o, e, op, fmt.Sprintf("simulating %d ways to run the plant", len(op.Alternatives)))
 	if err != nil {
 		return err
 	}

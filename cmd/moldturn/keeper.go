@@ -66,7 +66,7 @@ func keep(path string, head study.Head, fresh bool) (*keeper, error) {
 	case err != nil:
 		return nil, failed("--fresh begins again and throws away what is there", "%v", err)
 	default:
-		if err := same(path, &old.Head, &head); err != nil {
+		if err := same(path, "give another folder with --out to keep both, or --fresh to throw the old results away", &old.Head, &head); err != nil {
 			return nil, err
 		}
 		k.book = old
@@ -121,9 +121,9 @@ func (k *keeper) close() error {
 	return err
 }
 
-// same reports what keeps results of one study from going on as another.
-func same(path string, old, now *study.Head) error {
-	const hint = "give another folder with --out to keep both, or --fresh to throw the old results away"
+// same reports what keeps results of one study from going on as another; hint is
+// what to do about it.
+func same(path, hint string, old, now *study.Head) error {
 	switch {
 	case old.Kind != now.Kind:
 		return failed(hint, "%s: holds results of %q, not of %q", path, "moldturn "+old.Kind, "moldturn "+now.Kind)

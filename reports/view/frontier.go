@@ -68,7 +68,7 @@ func (f *Frontier) Finding() string {
 		base = fmt.Sprintf("%s is beaten", quoted(f.all[0].Name))
 	}
 	return fmt.Sprintf("%d of %s are beaten by no other in both %s and %s, %d of them surely; %s.",
-		n, count(len(f.all), "different setting"), name(&f.X), name(&f.Y), sure, base)
+		n, count(len(f.all), "different setting"), lower(&f.X), lower(&f.Y), sure, base)
 }
 
 // Method says how sure was found out.
@@ -107,7 +107,7 @@ func (f *Frontier) candidates() []int {
 func (f *Frontier) Picture() chart.Scatter {
 	c := chart.Scatter{
 		Figure: chart.Figure{ID: "frontier", Finding: f.Finding(), Caption: f.Method(),
-			Alt: fmt.Sprintf("%d settings by %s and %s, with those that no other beats joined by a line.", len(f.all), name(&f.X), name(&f.Y))},
+			Alt: fmt.Sprintf("%d settings by %s and %s, with those that no other beats joined by a line.", len(f.all), lower(&f.X), lower(&f.Y))},
 		X: axis(&f.X, f.sweep.digits(&f.X)), Y: axis(&f.Y, f.sweep.digits(&f.Y)),
 		Groups: []chart.Group{{Label: "beaten by no other", Join: true}, {Label: "perhaps beaten by no other"}, {Label: "beaten"}},
 	}

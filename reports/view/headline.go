@@ -140,7 +140,7 @@ func (s *Study) rivals(against int) []rival {
 // between is a figure of alternative i less that of k; the zero Difference
 // where one of them does not have it.
 func (s *Study) between(i, k int, m *study.Metric) stats.Difference {
-	d, _ := s.Alternatives[i].Difference(&s.Alternatives[k].Runs, m)
+	d, _ := s.Alternatives[i].Together(&s.Alternatives[k].Runs, m, s.several())
 	return d
 }
 

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"moldturn/reports/cells"
@@ -24,8 +25,16 @@ func (s *Study) Page() (page.Page, error) {
 	if ledger, ok := s.MoneySection(); ok {
 		charts = append(charts, ledger)
 	}
+	computed := []page.Block{page.List(s.Computed())}
+	if start, ok := s.Start(); ok {
+		c, err := start.Build()
+		if err != nil {
+			return page.Page{}, err
+		}
+		computed = append(computed, c)
+	}
 	p.Sections = append(append([]page.Section{answer}, charts...),
-		page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(s.Computed())}},
+		page.Section{Heading: "How it was computed", Blocks: computed},
 		page.Section{Heading: "Assumptions", Blocks: s.assumptions()})
 	return p, nil
 }
@@ -55,6 +64,9 @@ func (s *Study) answer() []page.Block {
 		quoted(s.Base().Name), 100*study.Confidence, count(s.SimulatedYears(), "simulated year"))), s.facts())
 	if s.Replications < stats.Few {
 		blocks = append(blocks, page.Remark(s.Known()))
+	}
+	if warning := s.Unsettled(); warning != "" {
+		blocks = append(blocks, page.Remark(warning))
 	}
 	for _, t := range s.Comparison() {
 		blocks = append(blocks, page.Table{Table: t})
@@ -152,10 +164,14 @@ func (s *Study) Computed() []string {
 		fmt.Sprintf("%s of each of %s, with %s before them that %s not counted, so that the plant is in full swing.",
 			count(s.Replications, "repeat")+" of "+count(s.Years, "year"), count(len(s.Alternatives), "way")+" to run the plant", count(s.Warm, "year"), isAre(s.Warm)),
 		"All ways meet the same weather, orders, absences and failures, so that differences come from the change alone.",
-		fmt.Sprintf("“±” is half of a %.0f %% confidence interval (Student's t over the repeats). A difference is called not clear when its interval includes zero. Each interval holds for itself: of 20 clear differences one may be luck.", 100*study.Confidence),
+		fmt.Sprintf("“±” is half of a %.0f %% confidence interval (Student's t over the repeats). A difference is called not clear when its interval includes zero.", 100*study.Confidence),
+		s.Fair(),
+		s.Stopped(),
+		s.Settled(),
 		"Boats per week, luster and mold turns come from runs with orders always waiting; on-time figures from a dated order book.",
 		fmt.Sprintf("Luck is drawn from the number %d; the same number, program and inputs give the same report, byte for byte.", s.Seed),
 	}
+	lines = slices.DeleteFunc(lines, func(line string) bool { return line == "" })
 	if s.Version != "" {
 		lines = append(lines, "Program: "+s.Version+".")
 	}

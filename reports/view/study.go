@@ -23,6 +23,7 @@ type Study struct {
 	Years        int // counted in each replication
 	Warm         int // simulated before them and not counted
 	Alternatives []Alternative
+	Enough       *Enough // the rule that ended the runs; nil without one
 	Money        Money   // how amounts and quantities are written
 	Inputs       []Input // every value of the base, in the order of the scenario
 	Version      string  // of the program, may be empty

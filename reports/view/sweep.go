@@ -55,8 +55,8 @@ func (s *Sweep) at(i int, m *study.Metric) string {
 // value is a point by the value of one factor, "5".
 func (s *Sweep) value(i, factor int) string { return s.Design.Points[i].Values[factor] }
 
-// name is a figure inside a sentence.
-func name(m *study.Metric) string {
+// lower is a figure inside a sentence.
+func lower(m *study.Metric) string {
 	r, n := utf8.DecodeRuneInString(m.Label)
 	if next, _ := utf8.DecodeRuneInString(m.Label[n:]); unicode.IsUpper(next) {
 		return m.Label

@@ -77,7 +77,7 @@ func (s *Sweep) curve(k int) chart.Band {
 	c := chart.Band{Figure: s.figureHead("curve", k), XTitle: f.Path, X: f.Levels, Y: axis(m, s.digits(m)),
 		Middle: "mean", Range: fmt.Sprintf("%.0f %% confidence interval", 100*study.Confidence), Series: []chart.Ribbon{r}}
 	c.Caption += " Neighbors met the same luck, so that their differences are known better than the band shows."
-	c.Alt = fmt.Sprintf("Line of %s over %s with its interval.", name(m), f.Path)
+	c.Alt = fmt.Sprintf("Line of %s over %s with its interval.", lower(m), f.Path)
 	if x := figure(&s.Base, m); x.N > 0 {
 		c.Goals = []chart.Goal{{Label: s.Base.Name, Value: scale(m) * x.Mean}}
 	}
@@ -88,7 +88,7 @@ func (s *Sweep) curve(k int) chart.Band {
 func (s *Sweep) levels(k int) chart.Intervals {
 	m := &s.Of[k]
 	c := chart.Intervals{Figure: s.figureHead("levels", k), X: axis(m, s.digits(m)), Dots: true}
-	c.Alt = fmt.Sprintf("%s for each value of %s with its interval.", sentence(name(m)), s.Design.Factors[0].Path)
+	c.Alt = fmt.Sprintf("%s for each value of %s with its interval.", sentence(lower(m)), s.Design.Factors[0].Path)
 	for i, x := range s.figures(m) {
 		c.Rows = append(c.Rows, chart.IntervalRow{Name: s.value(i, 0), Estimate: scaled(m, x)})
 	}
@@ -112,7 +112,7 @@ func (s *Sweep) heat(k int) chart.Heat {
 	c := chart.Heat{Figure: s.figureHead("map", k), Value: axis(m, s.digits(m)), XTitle: columns.Path,
 		Columns: columns.Levels, Rows: rows.Levels, Values: make([][]float64, len(rows.Levels))}
 	c.Caption += fmt.Sprintf(" Rows are %s, columns are %s.", rows.Path, columns.Path)
-	c.Alt = fmt.Sprintf("Map of %s over %s and %s.", name(m), rows.Path, columns.Path)
+	c.Alt = fmt.Sprintf("Map of %s over %s and %s.", lower(m), rows.Path, columns.Path)
 	for r := range c.Values {
 		c.Values[r] = make([]float64, len(columns.Levels))
 		for j := range c.Values[r] {
@@ -132,8 +132,8 @@ func (s *Sweep) tornado(k int) chart.Intervals {
 	m := &s.Of[k]
 	c := chart.Intervals{Figure: s.figureHead("tornado", k)}
 	c.Caption = fmt.Sprintf("%s against %s, one change at a time; the input that moves it most stands first. Intervals hold together with %.0f %% confidence. %s simulated for each setting.",
-		sentence(name(m)), quoted(s.Base.Name), 100*study.Confidence, count(s.SimulatedYears(), "year"))
-	c.Alt = fmt.Sprintf("Bars of differences in %s by input, largest first.", name(m))
+		sentence(lower(m)), quoted(s.Base.Name), 100*study.Confidence, count(s.SimulatedYears(), "year"))
+	c.Alt = fmt.Sprintf("Bars of differences in %s by input, largest first.", lower(m))
 	var spread []stats.Summary
 	for _, factor := range s.byReach(m) {
 		for i := range s.Points {
@@ -176,13 +176,13 @@ func (s *Sweep) effects(k int) (c chart.Intervals, ok bool) {
 	}
 	c = chart.Intervals{Figure: s.figureHead("effects", k)}
 	c.Caption = fmt.Sprintf("Change of %s from one end of an input's values to the other, by straight lines through all settings, which explain %.0f %% of how they differ. Intervals hold together with %.0f %% confidence.",
-		name(m), 100*e.Linear, 100*study.Confidence)
-	c.Alt = fmt.Sprintf("Bars of changes in %s by input, largest first.", name(m))
+		lower(m), 100*e.Linear, 100*study.Confidence)
+	c.Alt = fmt.Sprintf("Bars of changes in %s by input, largest first.", lower(m))
 	var spread []stats.Summary
 	for _, x := range ranked(e.All) {
 		c.Rows = append(c.Rows, chart.IntervalRow{Name: fmt.Sprintf("%s %s to %s", s.Design.Factors[x.Factor].Path, x.Low, x.High), Estimate: scaled(m, x.Change.Summary)})
 		spread = append(spread, x.Change.Summary)
 	}
-	c.X = chart.Axis{Name: "change of " + name(m), Unit: measure(m), Digits: together(halves(m, spread), most(m)), Zero: true}
+	c.X = chart.Axis{Name: "change of " + lower(m), Unit: measure(m), Digits: together(halves(m, spread), most(m)), Zero: true}
 	return c, true
 }

@@ -81,7 +81,7 @@ func (s *Sweep) Computed() []string {
 		fmt.Sprintf("The knee is the setting with the fewest steps from the worst one that brings %.0f %% of the gain from the worst to the best. Two inputs have a ridge if the best value of one lies inside its range, not at an end, for every value of the other.", 100*study.NineTenths),
 	}
 	if s.narrower() > 0 {
-		lines = append(lines, fmt.Sprintf("With separate luck for each setting the intervals of differences in %s would be %s times as wide (the middle one of all settings).", name(&s.Of[0]), fixed(s.narrower(), 1)))
+		lines = append(lines, fmt.Sprintf("With separate luck for each setting the intervals of differences in %s would be %s times as wide (the middle one of all settings).", lower(&s.Of[0]), fixed(s.narrower(), 1)))
 	}
 	if f, ok := s.Frontier(); ok {
 		lines = append(lines, f.Method())

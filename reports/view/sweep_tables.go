@@ -47,7 +47,7 @@ func (s *Sweep) Screen() cells.Table {
 	}
 	sortBy(best, func(i int) float64 { return sign * xs[i].Mean })
 	t := s.table(best[:rowsOnScreen/2], true)
-	t.Title = fmt.Sprintf("The first %d of %d settings by %s", rowsOnScreen/2, len(s.Points), name(m))
+	t.Title = fmt.Sprintf("The first %d of %d settings by %s", rowsOnScreen/2, len(s.Points), lower(m))
 	return t
 }
 

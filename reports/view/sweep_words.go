@@ -50,13 +50,13 @@ func (s *Sweep) ends(m *study.Metric, x *study.Shape) string {
 	case x.Inside:
 		verb = "a peak at"
 	}
-	return fmt.Sprintf("%s: %s %s, worst at %s.", sentence(name(m)), verb, s.at(x.Best, m), s.at(x.Worst, m))
+	return fmt.Sprintf("%s: %s %s, worst at %s.", sentence(lower(m)), verb, s.at(x.Best, m), s.at(x.Worst, m))
 }
 
 // shape puts a curve or a map in words.
 func (s *Sweep) shape(m *study.Metric, x *study.Shape) string {
 	if !x.Clear {
-		return fmt.Sprintf("%s: no clear difference between any two of the %d settings.", sentence(name(m)), x.Points)
+		return fmt.Sprintf("%s: no clear difference between any two of the %d settings.", sentence(lower(m)), x.Points)
 	}
 	text := s.ends(m, x)
 	if x.Knee != x.Best {
@@ -120,12 +120,12 @@ func (s *Sweep) strongest(m *study.Metric, e *study.Effects) string {
 		}
 	}
 	if best < 0 {
-		return fmt.Sprintf("%s: no input clearly changes it from one end of its values to the other.", sentence(name(m)))
+		return fmt.Sprintf("%s: no input clearly changes it from one end of its values to the other.", sentence(lower(m)))
 	}
 	x := &e.All[best]
-	text := fmt.Sprintf("%s: %s moves it most, by %s from %s to %s", sentence(name(m)), s.Design.Factors[x.Factor].Path, effect(m, x), x.Low, x.High)
+	text := fmt.Sprintf("%s: %s moves it most, by %s from %s to %s", sentence(lower(m)), s.Design.Factors[x.Factor].Path, effect(m, x), x.Low, x.High)
 	if len(e.All) == 1 {
-		text = fmt.Sprintf("%s changes by %s as %s goes from %s to %s", sentence(name(m)), effect(m, x), s.Design.Factors[x.Factor].Path, x.Low, x.High)
+		text = fmt.Sprintf("%s changes by %s as %s goes from %s to %s", sentence(lower(m)), effect(m, x), s.Design.Factors[x.Factor].Path, x.Low, x.High)
 	}
 	if s.Design.Form != study.Each && e.Linear < roughFit {
 		text += fmt.Sprintf("; straight lines explain only %.0f %% of how the points differ, so take this as rough", 100*e.Linear)
@@ -159,9 +159,9 @@ func (s *Sweep) extremes(m *study.Metric) string {
 		}
 	}
 	if low < 0 {
-		return fmt.Sprintf("%s: no run has this figure.", sentence(name(m)))
+		return fmt.Sprintf("%s: no run has this figure.", sentence(lower(m)))
 	}
-	return fmt.Sprintf("%s goes from %s to %s.", sentence(name(m)), s.at(low, m), s.at(high, m))
+	return fmt.Sprintf("%s goes from %s to %s.", sentence(lower(m)), s.at(low, m), s.at(high, m))
 }
 
 // idle warns of inputs without any effect.
@@ -182,7 +182,7 @@ func (s *Sweep) Known() string {
 		wide = max(wide, scale(m)*x.Half)
 	}
 	if wide > 0 {
-		text += fmt.Sprintf("; %s known to%s or better", name(m), plusMinus(wide, decimals(wide, most(m))))
+		text += fmt.Sprintf("; %s known to%s or better", lower(m), plusMinus(wide, decimals(wide, most(m))))
 	}
 	if s.Replications < stats.Few {
 		text += fmt.Sprintf(". Only %s: intervals from so few are rough", count(s.Replications, "repeat"))

@@ -92,12 +92,12 @@ func (s *Study) levels(m *study.Metric) []stats.Summary {
 	return out
 }
 
-// gains is the difference of each alternative from the base; the first says
-// nothing.
+// gains is the difference of each alternative from the base, with intervals that
+// hold together; the first says nothing.
 func (s *Study) gains(m *study.Metric) []stats.Difference {
 	out := make([]stats.Difference, len(s.Alternatives))
 	for i := 1; i < len(out); i++ {
-		out[i], _ = s.Alternatives[i].Difference(&s.Base().Runs, m)
+		out[i], _ = s.Alternatives[i].Together(&s.Base().Runs, m, s.several())
 	}
 	return out
 }
