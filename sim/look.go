@@ -22,26 +22,71 @@ func (r *Run) lookAt(m *mold) policy.Look {
 }
 
 // nextHaze is the haze to be expected on the next part of a mold: that of the
-// order that waits longest for such a part, or, when none is known yet, of a
-// part that shows it most.
+// first order that waits for such a part. Where none waits it is that of a part
+// in its own color, or, without one, in a color that shows haze most.
 func (r *Run) nextHaze(m *mold) float64 {
 	pt := &r.plan.Parts[m.part]
 	part := finish.Part{Grade: pt.Grade, Color: pt.BandLook, BuildUp: m.buildUp}
-	for _, i := range r.models[pt.Model].open {
-		o := &r.orders[i]
-		if o.started&(1<<pt.Index) != 0 {
-			continue
-		}
-		color := o.color
-		if pt.Color != None {
-			color = pt.Color
-		}
-		if color != None && !r.banded(o, pt) {
-			part.Color = r.plan.Colors[color].Look
-		}
-		break
+	if pt.Color != None {
+		part.Color = r.plan.Colors[pt.Color].Look
+	}
+	if o := r.nextOrder(pt); o != nil {
+		part.Color = r.lookOf(o, pt)
 	}
 	return finish.HazeOf(&r.plan.Finish, &part)
+}
+
+// nextOrder is the first order that waits for a part of a kind, nil for none.
+// Where orders are always waiting one is there unless the floor is full.
+func (r *Run) nextOrder(pt *Part) *order {
+	full := r.floorFull(pt.Model)
+	for _, i := range r.models[pt.Model].open {
+		if o := &r.orders[i]; o.started&(1<<pt.Index) == 0 && (o.onFloor || !full) {
+			return o
+		}
+	}
+	if full || !r.plan.Demand.Full {
+		return nil
+	}
+	return &r.orders[r.newOrder(pt.Model)]
+}
+
+// lookOf is how the part of an order shows haze: index into Finish.Colors.
+func (r *Run) lookOf(o *order, pt *Part) int {
+	color := o.color
+	if pt.Color != None {
+		color = pt.Color
+	}
+	switch {
+	case r.banded(o, pt):
+		return pt.BandLook
+	case color == None:
+		return 0
+	}
+	return r.plan.Colors[color].Look
+}
+
+// showsHaze says whether the part of an order is dark to the eye.
+func (r *Run) showsHaze(o *order, pt *Part) bool {
+	return r.plan.Finish.Colors[r.lookOf(o, pt)].Haze >= darkHaze
+}
+
+// stock has as many orders wait for a part of a kind as a release by color
+// looks at, where orders are always waiting.
+func (r *Run) stock(pt *Part) {
+	rel := &r.plan.Release
+	if !r.plan.Demand.Full || rel.Kind != policy.ColorRun && !rel.ByColor {
+		return
+	}
+	waiting := 0
+	for _, i := range r.models[pt.Model].open {
+		if r.orders[i].started&(1<<pt.Index) == 0 {
+			waiting++
+		}
+	}
+	for ; waiting < min(rel.Look, maxLook); waiting++ {
+		r.newOrder(pt.Model)
+	}
 }
 
 // slackHours is how many working hours a mold must not be missed for to be

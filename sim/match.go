@@ -110,6 +110,9 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 		floor = floor && !r.onlyBanded(pt)
 	}
 	blocked := false
+	if !floor {
+		r.stock(pt)
+	}
 	for range look {
 		r.list, r.waitingOrders = r.list[:0], r.waitingOrders[:0]
 		for _, o := range model.open {
@@ -122,7 +125,7 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 				continue
 			}
 			r.list = append(r.list, o)
-			r.waitingOrders = append(r.waitingOrders, policy.Waiting{Color: x.color, Dark: r.dark(x.color), Plain: !r.banded(x, pt)})
+			r.waitingOrders = append(r.waitingOrders, policy.Waiting{Color: x.color, Dark: r.showsHaze(x, pt), Plain: !r.banded(x, pt)})
 			if r.plan.Release.Kind != policy.ColorRun && !r.plan.Release.ByColor && !plain {
 				break
 			}
@@ -170,8 +173,6 @@ func (r *Run) onlyBanded(pt *Part) bool {
 	}
 	return banded
 }
-
-func (r *Run) dark(color int16) bool { return color != None && r.plan.Colors[color].Dark }
 
 // banded says whether a part of an order carries an accent band.
 func (r *Run) banded(o *order, pt *Part) bool {
