@@ -11,6 +11,7 @@ func commands() []*command {
 		worthCommand(),
 		permitCommand(),
 		exposureCommand(),
+		launchCommand(),
 		qualityCommand(),
 		investCommand(),
 		bestCommand(),
