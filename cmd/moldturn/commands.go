@@ -6,6 +6,7 @@ func commands() []*command {
 	return append([]*command{
 		compareCommand(),
 		runCommand(),
+		whyCommand(),
 		sweepCommand(),
 		reportCommand(),
 		worthCommand(),
