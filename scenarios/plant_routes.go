@@ -43,8 +43,11 @@ func (r *routeBuilder) route(name string, which *Value) int16 {
 	}
 	var steps []sim.Step
 	var backs []*Value
+	number := int16(0)
 	for _, v := range route.Each("steps") {
+		number++
 		if s, ok := r.step(v, own); ok {
+			s.Number = number
 			steps = append(steps, s)
 			backs = append(backs, v.At("back_to"))
 		}

@@ -125,8 +125,15 @@ func (r *Run) endJob(j int32) {
 // step gives the step a job is at.
 func (r *Run) step(b *job) *Step { return &r.steps[b.route][b.step] }
 
-// luck draws the uniform of the present step of a job, or of its repeat.
-func (b *job) luck() float64 { return b.key.U(uint64(b.step)<<16 | uint64(uint16(b.repeat))) }
+// luck draws the uniform of the present step s of a job, or of its repeat. A
+// step's number stays when other steps of the route are left out.
+func (b *job) luck(s *Step) float64 {
+	n := uint64(s.Number)
+	if n == 0 {
+		n = uint64(b.step)
+	}
+	return b.key.U(n<<16 | uint64(uint16(b.repeat)))
+}
 
 // earlier says whether job a goes before job b when both wait: paused work
 // first, then the urgent, then who asked first, then the older job.
