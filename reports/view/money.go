@@ -64,8 +64,11 @@ func (m Money) amount(x stats.Summary) string {
 	}
 	g := grain(x.Half)
 	s := m.whole(x.Mean, g)
-	if x.Half > 0 {
-		s += " ± " + commas(x.Half, g)
+	switch half := commas(x.Half, g); {
+	case x.Half > 0 && half == "0":
+		s += " ± <1"
+	case x.Half > 0:
+		s += " ± " + half
 	}
 	return s
 }

@@ -119,19 +119,20 @@ func (v *Invest) demandNeeded() string {
 	return text + fmt.Sprintf("; it adds %s.", fixed(gain.Mean, 2))
 }
 
-// column of the table: a kind of demand.
+// demandOf is a column of the table: a kind of demand.
 type demandOf struct {
-	head string
-	r    *study.Returns
+	head  string
+	r     *study.Returns
+	dated bool
 }
 
 func (v *Invest) demands() []demandOf {
 	var out []demandOf
 	if v.Dated != nil {
-		out = append(out, demandOf{"orders as they come", v.Dated})
+		out = append(out, demandOf{"orders as they come", v.Dated, true})
 	}
 	if v.Full != nil {
-		out = append(out, demandOf{"if every boat sells", v.Full})
+		out = append(out, demandOf{"if every boat sells", v.Full, false})
 	}
 	return out
 }
@@ -160,7 +161,7 @@ func (v *Invest) Cash() cells.Table {
 	row("boats a week more", func(r *study.Returns) string { return plusBoats(r.Boats) })
 	row("contribution a year more", func(r *study.Returns) string { return v.Money.plus(r.Gain) })
 	row("net present value", func(r *study.Returns) string { return v.Money.amount(r.Worth) })
-	row("payback, years from payment", func(r *study.Returns) string {
+	row("payback, in years", func(r *study.Returns) string {
 		if !r.PaysBack {
 			return "not within its life"
 		}

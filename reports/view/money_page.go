@@ -2,10 +2,12 @@ package view
 
 import (
 	"fmt"
+	"math"
 
 	"moldturn/reports/cells"
 	"moldturn/reports/chart"
 	"moldturn/reports/page"
+	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
 
@@ -69,7 +71,7 @@ func (v *Quality) charts(q *study.Quality) ([]page.Block, error) {
 		if sum > 0 {
 			classesOf.Rows = append(classesOf.Rows, row)
 		}
-		more.Rows = append(more.Rows, chart.IntervalRow{Name: x.Runs.Name, Estimate: chart.Estimate{Value: x.More.Mean, Low: x.More.Low, High: x.More.High}})
+		more.Rows = append(more.Rows, chart.IntervalRow{Name: x.Runs.Name, Estimate: drawn(x.More.Summary)})
 	}
 	var out []page.Block
 	if len(classesOf.Rows) > 0 {
@@ -117,13 +119,36 @@ func (v *Quality) moreFinding(q *study.Quality) string {
 	return text + fmt.Sprintf("%d other policies are clearly dearer", clear)
 }
 
+// drawn is a summary to be drawn, rounded to what its interval supports.
+func drawn(x stats.Summary) chart.Estimate {
+	g := grain(x.Half)
+	round := func(v float64) float64 { return math.Round(v/g) * g }
+	return chart.Estimate{Value: round(x.Mean), Low: round(x.Low), High: round(x.High)}
+}
+
+// worthFinding is what the drawing of present values shows.
+func (v *Invest) worthFinding() string {
+	var words []string
+	for _, d := range v.demands() {
+		verdict := "pays"
+		switch {
+		case d.r.Worth.Known() && d.r.Worth.High < 0:
+			verdict = "does not pay"
+		case !d.r.Worth.Known() || d.r.Worth.Low <= 0:
+			verdict = "cannot be told to pay"
+		}
+		words = append(words, verdict+" "+v.demandWords(d.dated))
+	}
+	return "It " + listed(words)
+}
+
 // Page is the report of an investment.
 func (v *Invest) Page() (page.Page, error) {
 	p := page.Page{Title: v.Scenario + ": does “" + v.with().Name + "” pay?", Lead: v.Headline(), Foot: []string{Caution}}
-	worth := chart.Intervals{Figure: chart.Figure{ID: "worth", Finding: v.Headline(), Caption: "Net present value with its 95 % confidence interval.", Alt: "One point with its interval per kind of demand."},
+	worth := chart.Intervals{Figure: chart.Figure{ID: "worth", Finding: v.worthFinding(), Caption: "Net present value with its 95 % confidence interval.", Alt: "One point with its interval per kind of demand."},
 		X: chart.Axis{Name: "net present value", Unit: v.Money.Currency, Zero: true}, Dots: true}
 	for _, d := range v.demands() {
-		worth.Rows = append(worth.Rows, chart.IntervalRow{Name: d.head, Estimate: chart.Estimate{Value: d.r.Worth.Mean, Low: d.r.Worth.Low, High: d.r.Worth.High}})
+		worth.Rows = append(worth.Rows, chart.IntervalRow{Name: d.head, Estimate: drawn(d.r.Worth)})
 	}
 	c, err := worth.Build()
 	if err != nil {
