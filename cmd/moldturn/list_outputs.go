@@ -42,6 +42,9 @@ func outputs() []outputRow {
 		{json, "alternatives[].difference.*.high", "upper end of the interval; null without one"},
 		{json, "alternatives[].difference.*.n", "replications that both have"},
 		{json, "alternatives[].difference.*.clear", "whether the interval leaves out zero"},
+		{json, "alternatives[].difference.*.narrower", "how many times as wide the interval would be with separate luck; null if not known"},
+		{"results.jsonl.gz", "", "all outcomes in full, one a line, for \"moldturn report\" and for --add"},
+		{"results.jsonl.gz", "", "all outcomes with the scenario they came from, for \"moldturn report\" and \"compare --add\"; only compare writes it"},
 		{"report.html", "", "tables and charts of the same figures, one page that needs no network"},
 	}
 }
