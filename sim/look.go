@@ -45,7 +45,7 @@ func (r *Run) nextOrder(pt *Part) *order {
 			return o
 		}
 	}
-	if full || !r.plan.Demand.Full {
+	if full || !r.plan.Demand.Full || len(r.models[pt.Model].open) > maxLook {
 		return nil
 	}
 	return &r.orders[r.newOrder(pt.Model)]
@@ -84,7 +84,7 @@ func (r *Run) stock(pt *Part) {
 			waiting++
 		}
 	}
-	for ; waiting < min(rel.Look, maxLook); waiting++ {
+	for ; waiting < rel.Look && len(r.models[pt.Model].open) <= maxLook; waiting++ {
 		r.newOrder(pt.Model)
 	}
 }
