@@ -79,7 +79,11 @@ func boatsMore(d stats.Difference) string {
 		word = "fewer"
 	}
 	digits := decimals(d.Half, 2)
-	return fixed(math.Abs(d.Mean), digits) + plusMinus(d.Half, digits) + " boats a week " + word
+	text := fixed(math.Abs(d.Mean), digits)
+	if d.Half > 0 {
+		text += plusMinus(d.Half, digits)
+	}
+	return text + " boats a week " + word
 }
 
 func verb(n int, one, many string) string {
