@@ -8,9 +8,8 @@ import (
 // Route is the life of a part, of a mold in care, of a boat, or of a piece of
 // background work, as a list of steps. One interpreter walks all of them.
 type Route struct {
-	Number int16 // names its luck: its place in the route as written, from 1; 0: its place in the plan
-	Name   string
-	Steps  []Step
+	Name  string
+	Steps []Step
 }
 
 // Pace says how the time of a step runs.
