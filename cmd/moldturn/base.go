@@ -1,25 +1,33 @@
 package main
 
 import (
+	"github.com/spf13/pflag"
+
 	"moldturn/reports"
 	"moldturn/reports/table"
 )
 
 func runCommand() *command {
-	o := &common{Inputs: inputPaths}
+	o, facts := &common{Inputs: inputPaths}, &factsFlag{}
 	return &command{
 		name:     "run",
 		synopsis: "simulate a plant as it is and print all its figures",
 		help: `SCENARIO is a file, or the name of a scenario that comes with the program. Its
 alternatives are left out; "moldturn compare" has them.
 With --out the folder gets results.csv, results.json and report.html.`,
-		args:  scenarioArg(),
-		flags: o.add,
-		run:   func(c *Context) error { return runBase(c, o) },
+		args: scenarioArg(),
+		flags: func(f *pflag.FlagSet) {
+			o.add(f)
+			facts.add(f)
+		},
+		run: func(c *Context) error { return runBase(c, o, facts) },
 	}
 }
 
-func runBase(c *Context, o *common) error {
+func runBase(c *Context, o *common, facts *factsFlag) error {
+	if err := facts.judge(o); err != nil {
+		return err
+	}
 	s, err := loadScenario(c.Args[0], o)
 	if err != nil {
 		return err
@@ -30,6 +38,9 @@ func runBase(c *Context, o *common) error {
 		return err
 	}
 	if err := save(c, o.Out, v); err != nil {
+		return err
+	}
+	if err := facts.save(c, o.Out, v.Seed, s); err != nil {
 		return err
 	}
 	if o.JSON {

@@ -10,7 +10,7 @@ import (
 )
 
 func compareCommand() *command {
-	o, e := &common{Inputs: inputPaths}, &enoughFlags{}
+	o, e, facts := &common{Inputs: inputPaths}, &enoughFlags{}, &factsFlag{}
 	return &command{
 		name:     "compare",
 		synopsis: "simulate a plant and its alternatives, and say what differs",
@@ -27,12 +27,16 @@ outcomes in results.jsonl.gz, for "moldturn report" and --add.`,
 		flags: func(f *pflag.FlagSet) {
 			o.add(f)
 			e.flags(f)
+			facts.add(f)
 		},
-		run: func(c *Context) error { return compare(c, o, e) },
+		run: func(c *Context) error { return compare(c, o, e, facts) },
 	}
 }
 
-func compare(c *Context, o *common, e *enoughFlags) error {
+func compare(c *Context, o *common, e *enoughFlags, facts *factsFlag) error {
+	if err := facts.judge(o); err != nil {
+		return err
+	}
 	if err := e.judge(o); err != nil {
 		return err
 	}
@@ -45,6 +49,9 @@ func compare(c *Context, o *common, e *enoughFlags) error {
 		return err
 	}
 	if err := save(c, o.Out, v); err != nil {
+		return err
+	}
+	if err := facts.save(c, o.Out, v.Seed, op.Scenario); err != nil {
 		return err
 	}
 	if o.JSON {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"moldturn/reports"
 	"moldturn/reports/cells"
 	"moldturn/scenarios"
 )
@@ -51,8 +52,17 @@ func outputs() []outputRow {
 
 func listOutputs(*scenarios.Scenario) (*sheet, error) {
 	t := cells.Table{Columns: columns("file", "column or key", "what it is")}
-	for _, row := range outputs() {
+	for _, row := range allOutputs() {
 		t.Rows = append(t.Rows, cells.Texts(row.File, row.Name, row.Doc))
 	}
-	return &sheet{tables: []cells.Table{t}, rows: outputs()}, nil
+	return &sheet{tables: []cells.Table{t}, rows: allOutputs()}, nil
+}
+
+// allOutputs is outputs with the file that --facts adds.
+func allOutputs() []outputRow {
+	rows := outputs()
+	for _, c := range reports.FactColumns {
+		rows = append(rows, outputRow{"facts.csv", c[0], c[1]})
+	}
+	return rows
 }

@@ -76,12 +76,12 @@ func fits(t *testing.T, what, text string) {
 // file in their order, and every key of the JSON file.
 func TestOutputsAreThoseOfCompare(t *testing.T) {
 	folder := t.TempDir()
-	code, _, stderr := try(t.Context(), commands(), "compare", "small-shop", "--replications", "2", "--years", "1", "--quiet", "--out", folder)
+	code, _, stderr := try(t.Context(), commands(), "compare", "small-shop", "--replications", "2", "--years", "1", "--quiet", "--facts", "--out", folder)
 	if code != exitDone {
 		t.Fatalf("code %d, %s", code, stderr)
 	}
 	listed := map[string][]string{}
-	for _, row := range outputs() {
+	for _, row := range allOutputs() {
 		listed[row.File] = append(listed[row.File], row.Name)
 	}
 	entries, err := os.ReadDir(folder)
@@ -95,10 +95,11 @@ func TestOutputsAreThoseOfCompare(t *testing.T) {
 	if diff := cmp.Diff(names, slices.Sorted(maps.Keys(listed))); diff != "" {
 		t.Error("files: ", diff)
 	}
-	table := readFile(t, folder, "results.csv")
-	head, _, _ := strings.Cut(table, "\n")
-	if diff := cmp.Diff(strings.Split(strings.TrimSpace(head), ","), listed["results.csv"]); diff != "" {
-		t.Error("columns: ", diff)
+	for _, file := range []string{"results.csv", "facts.csv"} {
+		head, _, _ := strings.Cut(readFile(t, folder, file), "\n")
+		if diff := cmp.Diff(strings.Split(strings.TrimSpace(head), ","), listed[file]); diff != "" {
+			t.Errorf("columns of %s: %s", file, diff)
+		}
 	}
 	var document any
 	if err := json.Unmarshal([]byte(readFile(t, folder, "results.json")), &document); err != nil {

@@ -52,7 +52,7 @@ func OrderStory(a *Alternative, plan *sim.Plan, seed uint64, replication int, or
 	if err := sim.Simulate(plan, air, seed, replication, r); err != nil {
 		return nil, err
 	}
-	if err := complete(r); err != nil {
+	if err := Complete(r); err != nil {
 		return nil, err
 	}
 	s.Lives, err = r.OrderLife(order, plan.Models[f.Model].Parts)
@@ -71,7 +71,7 @@ func MoldStory(a *Alternative, plan *sim.Plan, seed uint64, replication int, m i
 	if err := sim.Simulate(plan, air, seed, replication, r); err != nil {
 		return nil, err
 	}
-	if err := complete(r); err != nil {
+	if err := Complete(r); err != nil {
 		return nil, err
 	}
 	l, err := r.MoldLife(m)
@@ -80,7 +80,8 @@ func MoldStory(a *Alternative, plan *sim.Plan, seed uint64, replication int, m i
 	return s, err
 }
 
-func complete(r *record.Recorder) error {
+// Complete fails when a recorder had to leave facts out.
+func Complete(r *record.Recorder) error {
 	if r.Dropped > 0 {
 		return fmt.Errorf("more happened than is kept of one run: %d facts of %d were left out", r.Dropped, r.Dropped+r.Most)
 	}
