@@ -44,11 +44,11 @@ type Book struct {
 	stuck   map[int32]bool  // by mold, until its next pull
 }
 
-// partKey is one part of one boat.
-type partKey struct {
-	order int32
-	part  int16
-}
+// partKey is one part of one boat; a plain number, since it is looked up at
+// every span.
+type partKey int64
+
+func keyOf(order int32, part int16) partKey { return partKey(order)<<16 | partKey(part) }
 
 // piece is the labor in a part whose boat is not shipped.
 type piece struct {

@@ -26,7 +26,7 @@ func (b *Book) forget(key partKey) {
 
 // scrapped takes the labor of a part that is thrown away along as failure.
 func (b *Book) scrapped(n *record.Note) {
-	key := partKey{n.Order, n.Part}
+	key := keyOf(n.Order, n.Part)
 	if p := b.parts[key]; p != nil {
 		b.scrap(p, b.plant.Parts[n.Part].Model)
 	}
@@ -48,7 +48,7 @@ func (b *Book) Ship(s *record.Ship) {
 	b.floor[s.Model]--
 	for i := range b.plant.Parts {
 		if b.plant.Parts[i].Model == int(s.Model) {
-			b.forget(partKey{s.Order, int16(i)})
+			b.forget(keyOf(s.Order, int16(i)))
 		}
 	}
 	if s.Escaped {
@@ -88,7 +88,7 @@ func (b *Book) Note(n *record.Note) {
 	case record.Scrapped:
 		b.scrapped(n)
 	case record.Resprayed:
-		b.pieceOf(partKey{n.Order, n.Part}).respray = true
+		b.pieceOf(keyOf(n.Order, n.Part)).respray = true
 	}
 	if !b.in(n.At) {
 		return

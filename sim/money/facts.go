@@ -56,6 +56,9 @@ func (b *Book) moldTime(s *record.Span, d int64) {
 // band counts an accent band when its step is begun; a step that pauses is
 // counted once.
 func (b *Book) band(s *record.Span, step Step) {
+	if !step.Band && len(b.last) == 0 {
+		return
+	}
 	before, known := b.last[s.Job]
 	switch {
 	case step.Band && (!known || before != s.Step):
@@ -111,7 +114,7 @@ func (b *Book) piece(s *record.Span) *piece {
 	if s.Order < 0 || s.Part < 0 {
 		return nil
 	}
-	return b.pieceOf(partKey{s.Order, s.Part})
+	return b.pieceOf(keyOf(s.Order, s.Part))
 }
 
 func (b *Book) pieceOf(key partKey) *piece {
