@@ -42,6 +42,7 @@ func vocabularies() []vocabulary {
 		{"reason to wait", reasonTerms},
 		{"activity", activityTerms},
 		{"statistics", statisticsTerms},
+		{"sweep or rule of enough", sweepTerms},
 		{"mark of a default", markTerms},
 	}
 }

@@ -17,7 +17,11 @@ func (s *Study) Fair() string {
 	}
 	text := ""
 	if n > 1 {
-		text = fmt.Sprintf("Differences from the base hold together for all %d alternatives with %.0f %% confidence, figure by figure. ", n, 100*study.Confidence)
+		all := fmt.Sprintf("all %d", n)
+		if n == 2 {
+			all = "both"
+		}
+		text = fmt.Sprintf("Differences from the base hold together for %s alternatives with %.0f %% confidence, figure by figure. ", all, 100*study.Confidence)
 	}
 	var parts []string
 	for _, name := range []string{"boats_per_week", "luster_p10"} {
