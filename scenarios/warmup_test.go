@@ -157,7 +157,7 @@ func TestWarmUpChangesNothingButTheCount(t *testing.T) {
 // that is left out by default is enough.
 func TestWarmUpOfTheDemo(t *testing.T) {
 	if testing.Short() {
-		t.Skip("simulates 40 years")
+		t.Skip("simulates 70 years")
 	}
 	for _, test := range []struct {
 		warm  int
@@ -166,7 +166,7 @@ func TestWarmUpOfTheDemo(t *testing.T) {
 		s := warmed(t, 3, test.warm)
 		a := s.Study()[0]
 		a.Dated = nil
-		runs, err := study.Compare(context.Background(), &study.Setup{Alternatives: []study.Alternative{a}, Replications: 5, Seed: 1, Workers: 2})
+		runs, err := study.Compare(context.Background(), &study.Setup{Alternatives: []study.Alternative{a}, Replications: 10, Seed: 1, Workers: 2})
 		if err != nil {
 			t.Fatal(err)
 		}
