@@ -1,6 +1,6 @@
 # Each target is one go command.
 
-.PHONY: run test check bench race golden fuzz validate
+.PHONY: run test check bench bench-peer break race golden fuzz validate
 
 run:
 	go run ./cmd/moldturn compare fenwater -o out
@@ -13,6 +13,12 @@ check:
 
 bench:
 	go test -run='^$$' -bench=. -benchmem ./...
+
+bench-peer:
+	go test -tags=peer -run='^TestPeer$$' -count=1 -v ./sim
+
+break:
+	go run .break/main.go
 
 race:
 	go test -race ./sim/clock ./sim/study
