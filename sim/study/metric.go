@@ -56,6 +56,8 @@ var plantMetrics = []Metric{
 		Doc: "parts at or above the luster target as pulled, over parts pulled", Of: capacity(partsAtTarget)},
 	{Name: "mold_cycle_hours", Label: "mold cycle", Unit: "h", Digits: 1, Better: -1,
 		Doc: "mean hours from one pull of a mold to its next", Of: capacity(cycle)},
+	{Name: "mold_turn_hours", Label: "mold turn", Unit: "h", Digits: 1, Better: -1,
+		Doc: "hours of a turn in which a mold is worked on or cures, nights and weekends of a hold included; waits for orders, people and places, and time out of rotation, are not; the time from pull to pull is mold_cycle_hours", Of: capacity(turnHours)},
 	{Name: "lead_time_days", Label: "lead time", Unit: "days", Digits: 1, Better: -1,
 		Doc: "mean days from the start of a boat's first part to shipping", Of: capacity(leadTime)},
 	{Name: "strips_per_week", Label: "strips per week", Unit: "strips/week", Digits: 2,
@@ -190,6 +192,26 @@ func shipped(r *record.Result) float64 {
 		n += r.Models[i].Shipped
 	}
 	return float64(n)
+}
+
+// turnHours is what molds spent at work and in cure over the parts pulled.
+func turnHours(r *record.Result) (float64, bool) {
+	var busy clock.Time
+	pulls := 0
+	for i := range r.Parts {
+		if r.Parts[i].Molds == 0 {
+			continue
+		}
+		pulls += r.Parts[i].Pulls
+		for m := range r.MoldHours[i] {
+			for d := record.Idle + 1; d < record.Doings; d++ {
+				if d != record.OutOfUse {
+					busy += r.MoldHours[i][m][d]
+				}
+			}
+		}
+	}
+	return ratio(busy.Hours(), float64(pulls))
 }
 
 func leadTime(r *record.Result) (float64, bool) {
