@@ -178,7 +178,7 @@ func (l *Launch) Picture() (c chart.Lines, ok bool) {
 	}
 	others := l.Launch.Others()
 	c = chart.Lines{
-		Figure: chart.Figure{ID: "launch", Finding: strings.TrimSuffix(l.Headline(), "."),
+		Figure: chart.Figure{ID: "launch", Finding: l.finding(),
 			Caption: fmt.Sprintf("Boats shipped a week, each point the mean of the open weeks of the four up to it, over %s. Week 1 is that of the first new mold.", count(len(l.Launch.With), "repeat")),
 			Alt:     "Lines of boats shipped by week around the launch."},
 		XTitle: "week", Y: chart.Axis{Name: "boats shipped", Unit: "a week", Digits: 1, Zero: true},
@@ -200,6 +200,17 @@ func (l *Launch) Picture() (c chart.Lines, ok bool) {
 		}
 	}
 	return c, true
+}
+
+// finding is what the picture shows, in short.
+func (l *Launch) finding() string {
+	spans := l.Launch.Spans()
+	last := spans[len(spans)-1]
+	_, own, ok := l.Launch.Rate(last, l.Launch.Models...)
+	if !ok {
+		return "Boats around the launch of " + l.names(l.Launch.Models)
+	}
+	return fmt.Sprintf("%s in %s: %s", l.names(l.Launch.Models), l.spanName(last), changeOwn(own))
 }
 
 // smooth is the mean of the open weeks of the four up to week w; NaN when none

@@ -56,7 +56,9 @@ func significant(v float64, digits int) string {
 	if v == 0 {
 		return "0"
 	}
-	return fixed(v, max(0, digits-1-int(math.Floor(math.Log10(math.Abs(v))))))
+	places := func(v float64) int { return digits - 1 - int(math.Floor(math.Log10(math.Abs(v)))) }
+	unit := math.Pow10(-places(v))
+	return fixed(v, max(0, places(math.Round(v/unit)*unit))) // 0.9996 is 1.00, not 1.000
 }
 
 // monthName names month n of the counted time: "January of year 2". Years of

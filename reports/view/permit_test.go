@@ -139,3 +139,14 @@ func TestLaunchTables(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+func TestSignificant(t *testing.T) {
+	for _, c := range []struct {
+		v    float64
+		want string
+	}{{0, "0"}, {0.9996, "1.00"}, {0.99949, "0.999"}, {12.345, "12.3"}, {-0.01234, "−0.0123"}, {98765, "98765"}, {99.96, "100"}} {
+		if got := significant(c.v, 3); got != c.want {
+			t.Errorf("%v: %s, want %s", c.v, got, c.want)
+		}
+	}
+}
