@@ -76,7 +76,7 @@ func (s *Sweep) curve(k int) chart.Band {
 	}
 	c := chart.Band{Figure: s.figureHead("curve", k), XTitle: f.Path, X: f.Levels, Y: axis(m, s.digits(m)),
 		Middle: "mean", Range: fmt.Sprintf("%.0f %% confidence interval", 100*study.Confidence), Series: []chart.Ribbon{r}}
-	c.Caption += " Neighbors met the same luck, so that their differences are known better than the band shows."
+	c.Caption += " All settings met the same luck; the table of all settings has their paired differences."
 	c.Alt = fmt.Sprintf("Line of %s over %s with its interval.", lower(m), f.Path)
 	if x := figure(&s.Base, m); x.N > 0 {
 		c.Goals = []chart.Goal{{Label: s.Base.Name, Value: scale(m) * x.Mean}}
