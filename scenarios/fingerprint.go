@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
-	"io"
 	"slices"
 )
 
@@ -31,7 +30,7 @@ func (p *Plant) Fingerprint(files map[string][]byte) string {
 	slices.Sort(names)
 	for _, name := range names {
 		fmt.Fprintf(h, "file %q %d\n", name, len(files[name]))
-		io.WriteString(h, string(files[name]))
+		h.Write(files[name])
 	}
 	return hex.EncodeToString(h.Sum(nil))
 }

@@ -41,8 +41,7 @@ type modelState struct {
 	open      []int32 // orders with a part not started, in the order of release
 	made      uint64  // orders made so far: the number of the next one
 	onFloor   int
-	assembled int32   // boats put together so far
-	work      float64 // orders expected so far, for the arrival times of a dated book
+	assembled int32 // boats put together so far
 	arrival   clock.Time
 }
 

@@ -15,8 +15,9 @@ func (h *paper) places(t *Table) {
 		extra := 0.0
 		for _, b := range h.plan.Background {
 			if int(b.Place) == i {
-				p.Background += b.PerWeek
-				extra += b.PerBoat
+				people := float64(h.plan.Routes[b.Route].Steps[0].Want)
+				p.Background += b.PerWeek / people
+				extra += b.PerBoat / people
 				craft = b.Craft
 			}
 		}

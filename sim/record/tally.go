@@ -14,7 +14,6 @@ type Tally struct {
 	frame Frame
 	use   []months // by pool: facts of one pool come in order of time
 	span  months
-	week  int
 	hot   bool
 	floor int
 	first int

@@ -128,8 +128,4 @@ func shown(s string) string {
 	}
 	return strconv.Quote(s)
 }
-
-// problemf is a Problem with only a message.
-func problemf(format string, args ...any) *Problem {
-	return &Problem{Message: fmt.Sprintf(format, args...)}
 }
