@@ -6,7 +6,6 @@
 package unit
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -127,5 +126,4 @@ func shown(s string) string {
 		s = string(r[:60]) + "…"
 	}
 	return strconv.Quote(s)
-}
 }
