@@ -1,0 +1,72 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	resultfiles "moldturn/reports/files"
+
+	"moldturn/reports"
+	"moldturn/reports/table"
+	"moldturn/reports/view"
+	"moldturn/sim/param/unit"
+	"moldturn/sim/study"
+)
+
+// sweepOf joins figures with the names of the scenario; missing is how many
+// points have none.
+func sweepOf(op *opened, h *study.Head, d *study.Design, of []study.Metric, values func(i int) map[string]study.Values) (v *view.Sweep, missing int) {
+	v = &view.Sweep{Scenario: op.Base.Value.At("name").Text(), Seed: h.Seed, Replications: h.Replications, Years: op.Base.Years, Warm: op.Base.Warm,
+		Design: d, Of: of, Version: h.Program, Hash: h.Fingerprint}
+	if note := op.Base.Value.At("note"); note.Given() {
+		v.Note = note.Text()
+	}
+	currency := op.Base.Value.At("currency").Text()
+	for i := range v.Of {
+		v.Of[i].Unit = strings.Replace(v.Of[i].Unit, "$", currency, 1)
+	}
+	v.Inputs = inputsOf(op.Base.Value.Assumptions(unit.Metric))
+	v.Base = study.Figures{Name: op.baseName(), Values: values(0)}
+	if len(v.Base.Values) == 0 {
+		missing++
+	}
+	for i := range d.Points {
+		f := study.Figures{Name: d.Name(i), Values: values(i + 1)}
+		for k, value := range d.Points[i].Values {
+			if value != "" {
+				f.Changes = append(f.Changes, d.Factors[k].Path+" = "+value)
+			}
+		}
+		if len(f.Values) == 0 {
+			missing++
+		}
+		v.Points = append(v.Points, f)
+	}
+	return v, missing
+}
+
+// sweepOut writes the files of a sweep, and prints it.
+func sweepOut(c *Context, asJSON bool, folder string, v *view.Sweep) error {
+	if folder != "" {
+		for _, f := range []struct {
+			name  string
+			write func(io.Writer, *view.Sweep) error
+		}{{"results.csv", reports.SweepCSV}, {"results.json", reports.SweepJSON}, {"report.html", reports.SweepHTML}} {
+			if err := c.Ctx.Err(); err != nil {
+				return err
+			}
+			path := filepath.Join(folder, f.name)
+			if err := resultfiles.Write(path, func(w io.Writer) error { return f.write(w, v) }); err != nil {
+				return err
+			}
+			c.Wrote(path)
+		}
+		fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
+	}
+	if asJSON {
+		return reports.SweepJSON(c.Stdout, v)
+	}
+	return reports.SweepText(c.Stdout, v, table.Style{})
+}
