@@ -121,9 +121,9 @@ func (r *Run) join(boat, part *job) {
 	if !r.plan.Parts[part.part].Visible {
 		return
 	}
-	fin := part.piece.fin
+	fin := &part.piece.fin // the part is no more after this
 	fin.Since = clock.Never
-	if shown := finish.Luster(&r.plan.Finish, &fin); m.shown == 0 || shown < m.shown {
+	if shown := finish.Luster(&r.plan.Finish, fin); m.shown == 0 || shown < m.shown {
 		m.shown = shown
 	}
 }
