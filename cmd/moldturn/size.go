@@ -105,6 +105,9 @@ func (o *sizeFlags) movable(levers []scenarios.Lever) ([]scenarios.Lever, error)
 	hint := ""
 	for _, want := range strings.Split(o.may, ",") {
 		want = strings.TrimSpace(want)
+		if one := strings.TrimSuffix(want, "s"); !names[want] && names[one] {
+			want = one // "booths" for "booth"
+		}
 		if !names[want] {
 			all := make([]string, 0, len(names))
 			for n := range names {

@@ -76,5 +76,13 @@ func (b *Best) Cost() string {
 	for _, n := range b.Used {
 		sum += n
 	}
-	return fmt.Sprintf("%d runs of %d years; %.0f %% fewer than with as many runs of each.", sum, b.Years, 100*b.Saved)
+	return fmt.Sprintf("%d runs of %s; %.0f %% fewer than with as many runs of each.", sum, years(b.Years), 100*b.Saved)
+}
+
+// years is a number of years in words.
+func years(n int) string {
+	if n == 1 {
+		return "1 year"
+	}
+	return fmt.Sprintf("%d years", n)
 }

@@ -85,6 +85,6 @@ func (s *Sized) Tables() []cells.Table {
 
 // Cost says what limits next and what the search took.
 func (s *Sized) Cost() string {
-	return fmt.Sprintf("Next limit: %s %d sizes tried, %d runs of %d years each; the answer was confirmed with %d runs of fresh luck.",
-		s.Next, s.Found.Tried, s.Replications, s.Years, s.Fresh)
+	return fmt.Sprintf("Next limit: %s %d sizes tried, %d runs of %s each; the answer was confirmed with %d runs of fresh luck.",
+		s.Next, s.Found.Tried, s.Replications, years(s.Years), s.Fresh)
 }
