@@ -48,7 +48,7 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 	}
 	v, complaints := tree.Bind(doc)
 	if len(complaints) > 0 {
-		return nil, complaints
+		return nil, append(complaints, tree.baseFaults(doc, o)...).sorted()
 	}
 	standard, err := standardRoutes()
 	if err != nil {
@@ -75,6 +75,25 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 		return nil, complaints.sorted()
 	}
 	return s, nil
+}
+
+// baseFaults are the complaints about the plant itself of a document whose
+// alternatives have faults of their own; none when it cannot be bound either.
+func (t *Tree) baseFaults(doc *Document, o Options) Complaints {
+	standard, err := standardRoutes()
+	if err != nil {
+		return nil
+	}
+	plain, complaints := t.Apply(doc, Change{Path: "alternatives", value: &node{shape: empty}})
+	if len(complaints) > 0 {
+		return nil
+	}
+	v, complaints := t.Bind(plain)
+	if len(complaints) > 0 {
+		return nil
+	}
+	_, complaints = t.build(v, standard, o)
+	return complaints
 }
 
 // With makes one more alternative of the base: the plant with changes. It is
