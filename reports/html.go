@@ -5,11 +5,12 @@ import (
 
 	"moldturn/reports/page"
 	"moldturn/reports/view"
+	"moldturn/reports/view/whole"
 )
 
 // HTML writes the report as one page that needs nothing else.
 func HTML(w io.Writer, s *view.Study) error {
-	p, err := s.Page()
+	p, err := whole.Page(s)
 	if err != nil {
 		return err
 	}

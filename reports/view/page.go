@@ -14,29 +14,36 @@ import (
 // Caution stands under every report.
 const Caution = "A planning model with assumptions; styrene, peroxide, lifting and emissions are governed by local codes, suppliers' data sheets and licensed practice."
 
-// Page is the whole report.
-func (s *Study) Page() (page.Page, error) {
-	p := page.Page{Title: s.title(), Lead: s.Headline(), Foot: []string{Caution}}
-	answer := page.Section{Heading: "The answer", Blocks: s.answer()}
-	charts, err := s.charts()
-	if err != nil {
-		return page.Page{}, err
-	}
-	if ledger, ok := s.MoneySection(); ok {
-		charts = append(charts, ledger)
-	}
-	computed := []page.Block{page.List(s.Computed())}
+// The sections of the page of a comparison. Package reports/view/whole holds
+// their order; what other packages add to the page is a row there.
+
+// AnswerSection is key figures, the comparison and what limits the plant.
+func (s *Study) AnswerSection() (page.Section, bool, error) {
+	return page.Section{Heading: "The answer", Blocks: s.answer()}, true, nil
+}
+
+// ComputedSection is how the figures came about.
+func (s *Study) ComputedSection() (page.Section, bool, error) {
+	out := page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(s.Computed())}}
 	if start, ok := s.Start(); ok {
 		c, err := start.Build()
 		if err != nil {
-			return page.Page{}, err
+			return page.Section{}, false, err
 		}
-		computed = append(computed, c)
+		out.Blocks = append(out.Blocks, c)
 	}
-	p.Sections = append(append([]page.Section{answer}, charts...),
-		page.Section{Heading: "How it was computed", Blocks: computed},
-		page.Section{Heading: "Assumptions", Blocks: s.assumptions()})
-	return p, nil
+	return out, true, nil
+}
+
+// AssumptionsSection is every input; ok is false where none is known.
+func (s *Study) AssumptionsSection() (page.Section, bool, error) {
+	return page.Section{Heading: "Assumptions", Blocks: s.assumptions()}, true, nil
+}
+
+// LedgerSection is what the base spends and earns; ok is false without money.
+func (s *Study) LedgerSection() (page.Section, bool, error) {
+	out, ok := s.MoneySection()
+	return out, ok, nil
 }
 
 func (s *Study) assumptions() []page.Block {
@@ -47,7 +54,8 @@ func (s *Study) assumptions() []page.Block {
 	return blocks
 }
 
-func (s *Study) title() string {
+// Title names the plant and what is compared.
+func (s *Study) Title() string {
 	if n := len(s.Alternatives); n > 1 {
 		return fmt.Sprintf("%s: %d ways to run the plant", s.Scenario, n)
 	}
@@ -122,40 +130,51 @@ func (s *Study) Changes() cells.Table {
 	return t
 }
 
-// charts are the sections with drawings.
-func (s *Study) charts() ([]page.Section, error) {
-	var out []page.Section
-	if len(s.Alternatives) > 1 && len(s.levels(metric("luster_p10"))) > 0 {
-		c, err := s.Picture().Build()
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, page.Section{Heading: "Boats against luster", Blocks: []page.Block{c}})
+// PictureSection holds the alternatives against each other in a drawing; ok is
+// false with one of them, or without luster.
+func (s *Study) PictureSection() (out page.Section, ok bool, err error) {
+	if len(s.Alternatives) < 2 || len(s.levels(metric("luster_p10"))) == 0 {
+		return out, false, nil
 	}
-	year := page.Section{Heading: "Through the year"}
+	c, err := s.Picture().Build()
+	return page.Section{Heading: "Boats against luster", Blocks: []page.Block{c}}, true, err
+}
+
+// MoldHoursSection is where the hours of a mold go; ok is false without molds.
+func (s *Study) MoldHoursSection() (out page.Section, ok bool, err error) {
+	stack, ok := s.MoldHours()
+	if !ok {
+		return out, false, nil
+	}
+	c, err := stack.Build()
+	return page.Section{Heading: "Where a mold's hours go", Blocks: []page.Block{c}}, true, err
+}
+
+// WeeksSection is boats by the week of the year, of the base and of the best
+// alternative; ok is false where no week was open.
+func (s *Study) WeeksSection() (out page.Section, ok bool, err error) {
+	out.Heading = "Through the year"
 	shown := []int{0}
 	if best := s.Best(); best > 0 {
 		shown = append(shown, best)
 	}
 	for _, i := range shown {
-		if band, ok := s.Weeks(i); ok {
-			c, err := band.Build()
-			if err != nil {
-				return nil, err
-			}
-			year.Blocks = append(year.Blocks, c)
+		band, ok := s.Weeks(i)
+		if !ok {
+			continue
 		}
-	}
-	year.Blocks = append(year.Blocks, page.Table{Table: s.Waits()})
-	out = append(out, year)
-	if stack, ok := s.MoldHours(); ok {
-		c, err := stack.Build()
+		c, err := band.Build()
 		if err != nil {
-			return nil, err
+			return out, false, err
 		}
-		out = append(out, page.Section{Heading: "Where a mold's hours go", Blocks: []page.Block{c}})
+		out.Blocks = append(out.Blocks, c)
 	}
-	return out, nil
+	return out, len(out.Blocks) > 0, nil
+}
+
+// WaitsSection is what molds and parts wait for.
+func (s *Study) WaitsSection() (page.Section, bool, error) {
+	return page.Section{Heading: "What the work waits for", Blocks: []page.Block{page.Table{Table: s.Waits()}}}, true, nil
 }
 
 // Computed says how the figures came about.

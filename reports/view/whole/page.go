@@ -1,0 +1,58 @@
+// Package whole puts the report of a comparison together: the sections of the
+// page in their order. A section is a row of a table, so that a new one costs
+// its own package and one row here.
+package whole
+
+import (
+	"fmt"
+
+	"moldturn/reports/page"
+	"moldturn/reports/view"
+)
+
+// section makes one part of the page. ok is false where the study has nothing
+// to show in it; the section is then left out.
+type section struct {
+	name string // for errors and tests; the reader sees the heading
+	make func(*view.Study) (s page.Section, ok bool, err error)
+}
+
+// sections are the parts of the page in the order of reading: the answer first,
+// then what happens in the plant, then what it rests on.
+var sections = [...]section{
+	// 1: the decision, on one sheet.
+	{"decision", (*view.Study).AnswerSection},
+	// 2: throughput, luster and cost.
+	{"boats against luster", (*view.Study).PictureSection},
+	// 3: molds by the day, one typical run.
+	// 4: booths, bays, stalls and crews by the week.
+	// 5: where a mold-hour goes.
+	{"mold hours", (*view.Study).MoldHoursSection},
+	// 6: boats by the week, and the demand.
+	{"weeks", (*view.Study).WeeksSection},
+	// 7: luster by turns and season; build-up and hold through the year.
+	// 8: waits by reason; the floor by the hour beside them.
+	{"waits", (*view.Study).WaitsSection},
+	// 9: cost of quality and ledger.
+	{"money", (*view.Study).LedgerSection},
+	// 10: permit.
+	// 11: assumptions.
+	{"assumptions", (*view.Study).AssumptionsSection},
+	// 12: how it was computed.
+	{"computed", (*view.Study).ComputedSection},
+}
+
+// Page is the whole report of a study.
+func Page(s *view.Study) (page.Page, error) {
+	p := page.Page{Title: s.Title(), Lead: s.Headline(), Foot: []string{view.Caution}}
+	for _, part := range sections {
+		x, ok, err := part.make(s)
+		if err != nil {
+			return page.Page{}, fmt.Errorf("%s: %w", part.name, err)
+		}
+		if ok {
+			p.Sections = append(p.Sections, x)
+		}
+	}
+	return p, nil
+}
