@@ -3,11 +3,13 @@
 // A reader of a result file sees the old content or the whole new content,
 // never a part: the bytes go to a new file in the same folder, and that file
 // takes the name when every byte is written and synced. A program that is
-// stopped in between leaves at most a file whose name ends in ".tmp".
+// stopped in between leaves at most a file whose name ends in ".tmp". WriteAll
+// does so with a set of files that belong together.
 package files
 
 import (
 	"bufio"
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -31,10 +33,7 @@ const attempts = 1000
 // When write returns an error, or the disk does, the old file is as it was, the
 // temporary file is gone, and the error carries the path.
 func Write(path string, write func(io.Writer) error) error {
-	if err := put(path, write); err != nil {
-		return fmt.Errorf("%s: not written: %w", path, err)
-	}
-	return nil
+	return WriteAll(context.Background(), []File{{path, write}})
 }
 
 // WriteBytes is Write for content that is already in memory.
@@ -45,29 +44,31 @@ func WriteBytes(path string, content []byte) error {
 	})
 }
 
-func put(path string, write func(io.Writer) error) error {
+// prepare writes everything of a file but its name.
+func prepare(path string, write func(io.Writer) error) (*ready, error) {
 	if path == "" {
-		return errors.New("the path is empty")
+		return nil, errors.New("the path is empty")
 	}
 	target, err := resolve(path)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	perm := fs.FileMode(0)
 	switch info, err := os.Stat(target); {
 	case err == nil && info.IsDir():
-		return errors.New("this is a folder, not a file")
+		return nil, errors.New("this is a folder, not a file")
 	case err == nil && !info.Mode().IsRegular():
-		return direct(target, write)
+		return &ready{target: target, device: write}, nil
 	case err == nil:
 		perm = info.Mode().Perm()
 	case !errors.Is(err, fs.ErrNotExist):
-		return err
+		return nil, err
 	}
 	if err := os.MkdirAll(filepath.Dir(target), 0o777); err != nil {
-		return err
+		return nil, err
 	}
-	return replace(target, perm, write)
+	temp, err := beside(target, perm, write)
+	return &ready{target: target, temp: temp}, err
 }
 
 // resolve follows symbolic links of an existing file; any other path is
@@ -89,12 +90,12 @@ func direct(path string, write func(io.Writer) error) error {
 	return errors.Join(fill(f, write), f.Close())
 }
 
-// replace writes a temporary neighbor of target and gives it target's name.
-// perm 0 leaves the permission bits to the umask.
-func replace(target string, perm fs.FileMode, write func(io.Writer) error) error {
+// beside writes a temporary neighbor of target and gives its name. perm 0 leaves
+// the permission bits to the umask.
+func beside(target string, perm fs.FileMode, write func(io.Writer) error) (string, error) {
 	f, err := neighbor(target)
 	if err != nil {
-		return err
+		return "", err
 	}
 	err = fill(f, write)
 	if err == nil && perm != 0 {
@@ -103,14 +104,10 @@ func replace(target string, perm fs.FileMode, write func(io.Writer) error) error
 	if err == nil {
 		err = f.Sync()
 	}
-	err = errors.Join(err, f.Close())
-	if err == nil {
-		err = os.Rename(f.Name(), target)
+	if err = errors.Join(err, f.Close()); err != nil {
+		return "", errors.Join(err, os.Remove(f.Name()))
 	}
-	if err != nil {
-		return errors.Join(err, os.Remove(f.Name()))
-	}
-	return nil
+	return f.Name(), nil
 }
 
 // neighbor opens a new, empty file in the folder of target.
