@@ -43,14 +43,14 @@ func New() *Clock {
 func (c *Clock) Now() Time { return c.now }
 
 // Pending is the number of events that wait for their time.
-func (c *Clock) Pending() int { return len(c.heap) }
+func (c *Clock) Pending() int { return len(c.line) }
 
 // Peek gives the time of the next pending event, or Never.
 func (c *Clock) Peek() Time {
-	if len(c.heap) == 0 {
+	if len(c.line) == 0 {
 		return Never
 	}
-	return c.heap[0].at
+	return c.first().at
 }
 
 // At adds an event at instant t; a t in the past means now.
@@ -62,11 +62,11 @@ func (c *Clock) At(t Time, class Class, kind Kind, id int32) Token {
 // A token must not be kept after its event has happened or been cancelled,
 // because its slot is used again.
 func (c *Clock) Cancel(tok Token) bool {
-	slot := int(tok) - 1
-	if slot < 0 || slot >= len(c.pos) || c.pos[slot] < 0 {
+	s := int32(tok) - 1
+	if s < 0 || int(s) >= len(c.slots) || !c.slots[s].used {
 		return false
 	}
-	c.remove(int(c.pos[slot]))
+	c.drop(s)
 	return true
 }
 
@@ -76,7 +76,7 @@ func (c *Clock) Ask(class Class) { c.asked |= 1 << class }
 
 // Quiet says that nothing else is due in the current instant.
 func (c *Clock) Quiet() bool {
-	return c.asked == 0 && (len(c.heap) == 0 || c.heap[0].at > c.now)
+	return c.asked == 0 && (len(c.line) == 0 || c.first().at > c.now)
 }
 
 // Runaway is the error of an instant that does not end.
@@ -100,7 +100,7 @@ func (c *Clock) Run(end Time, h Handler) error {
 	for {
 		if c.asked != 0 {
 			class := Class(bits.TrailingZeros8(c.asked))
-			if len(c.heap) == 0 || c.heap[0].at > c.now || Class(c.heap[0].key>>classShift) > class {
+			if len(c.line) == 0 || c.first().at > c.now || Class(c.first().key>>classShift) > class {
 				c.asked &^= 1 << class
 				if n++; n > c.Bound {
 					return &Runaway{At: c.now, Events: n}
@@ -108,13 +108,13 @@ func (c *Clock) Run(end Time, h Handler) error {
 				h.Turn(class)
 				continue
 			}
-		} else if len(c.heap) == 0 || c.heap[0].at >= end {
+		} else if len(c.line) == 0 || c.first().at >= end {
 			break
-		} else if c.heap[0].at > c.now {
-			c.pass(c.heap[0].at)
+		} else if c.first().at > c.now {
+			c.pass(c.first().at)
 			n = 0
 		}
-		e := c.remove(0)
+		e := c.next()
 		if n++; n > c.Bound {
 			return &Runaway{c.now, e.kind, e.id, n}
 		}

@@ -1,5 +1,7 @@
 package clock
 
+import "math/bits"
+
 // Class orders what happens at one instant: all events of a lower class come
 // before any event of a higher one, also when they are added during the
 // instant. Within a class, events come in the order in which they were added.
@@ -23,100 +25,103 @@ type Kind uint8
 // Token names a pending event for Cancel. The zero Token names none.
 type Token int32
 
-// entry is one pending event. key holds the class above the sequence number.
+// entry is where one pending event stands in the order: its time, then its key,
+// which holds the class above the sequence number above the slot.
 type entry struct {
-	at   Time
-	key  uint64
-	slot int32
+	at  Time
+	key uint64
+}
+
+// A key has 2 bits of class, 38 of sequence (enough for years of computing) and
+// 24 of slot.
+const (
+	classShift = 62
+	seqShift   = 24
+	slotMask   = 1<<seqShift - 1
+)
+
+// after is 1 if a comes after b, without a branch: which of two events comes
+// first is anybody's guess, a processor's too.
+func (a *entry) after(b *entry) uint64 {
+	_, borrow := bits.Sub64(b.key, a.key, 0)
+	_, borrow = bits.Sub64(uint64(b.at), uint64(a.at), borrow)
+	return borrow
+}
+
+// queue holds pending events in their order, the next one last, so that taking
+// it is cutting the end off, and adding an event moves only those that come
+// before it. Most events are added for a time soon, behind few others; those far
+// off, such as a thousand due dates, are never moved again. slots holds what an
+// event is about; a slot is used again when its event has happened.
+type queue struct {
+	line  []entry
+	slots []slot
+	free  []int32
+	seq   uint64
+}
+
+type slot struct {
+	entry
 	id   int32
 	kind Kind
-}
-
-const classShift = 56
-
-func (a *entry) before(b *entry) bool {
-	return a.at < b.at || a.at == b.at && a.key < b.key
-}
-
-// queue is a 4-ary heap ordered by (time, class, sequence). pos[slot] is where
-// the event of a slot stands in the heap, so that it can be taken out.
-type queue struct {
-	heap []entry
-	pos  []int32
-	free []int32
-	seq  uint64
+	used bool
 }
 
 func (q *queue) push(at Time, class Class, kind Kind, id int32) Token {
-	var slot int32
+	var s int32
 	if n := len(q.free); n > 0 {
-		slot = q.free[n-1]
+		s = q.free[n-1]
 		q.free = q.free[:n-1]
 	} else {
-		slot = int32(len(q.pos))
-		q.pos = append(q.pos, 0)
+		s = int32(len(q.slots))
+		if s > slotMask {
+			panic("clock: more than 16 million pending events")
+		}
+		q.slots = append(q.slots, slot{})
 	}
 	q.seq++
-	q.heap = append(q.heap, entry{at, uint64(class)<<classShift | q.seq, slot, id, kind})
-	q.up(len(q.heap) - 1)
-	return Token(slot + 1)
+	e := entry{at, uint64(class)<<classShift | q.seq<<seqShift | uint64(s)}
+	q.slots[s] = slot{e, id, kind, true}
+	i := q.find(&e)
+	q.line = append(q.line, entry{})
+	copy(q.line[i+1:], q.line[i:])
+	q.line[i] = e
+	return Token(s + 1)
 }
 
-// remove takes the entry at heap index i out and frees its slot.
-func (q *queue) remove(i int) entry {
-	e := q.heap[i]
-	q.free = append(q.free, e.slot)
-	q.pos[e.slot] = -1
-	last := len(q.heap) - 1
-	moved := q.heap[last]
-	q.heap = q.heap[:last]
-	if i < last {
-		q.heap[i] = moved
-		if i > 0 && moved.before(&q.heap[(i-1)/4]) {
-			q.up(i)
-		} else {
-			q.down(i)
-		}
+// find is the number of pending events that come after e.
+func (q *queue) find(e *entry) int {
+	base := 0
+	for n := len(q.line); n > 0; {
+		half := (n + 1) / 2
+		base += half & -int(q.line[base+half-1].after(e))
+		n -= half
 	}
-	return e
+	return base
 }
 
-func (q *queue) up(i int) {
-	e := q.heap[i]
-	for i > 0 {
-		parent := (i - 1) / 4
-		if !e.before(&q.heap[parent]) {
-			break
-		}
-		q.heap[i] = q.heap[parent]
-		q.pos[q.heap[i].slot] = int32(i)
-		i = parent
-	}
-	q.heap[i] = e
-	q.pos[e.slot] = int32(i)
+// next takes out the event that comes first.
+func (q *queue) next() *slot {
+	n := len(q.line) - 1
+	s := int32(q.line[n].key & slotMask)
+	q.line = q.line[:n]
+	return q.release(s)
 }
 
-func (q *queue) down(i int) {
-	e := q.heap[i]
-	n := len(q.heap)
-	for {
-		first := 4*i + 1
-		if first >= n {
-			break
-		}
-		least := first
-		for c := first + 1; c < min(first+4, n); c++ {
-			if q.heap[c].before(&q.heap[least]) {
-				least = c
-			}
-		}
-		if !q.heap[least].before(&e) {
-			break
-		}
-		q.heap[i] = q.heap[least]
-		q.pos[q.heap[i].slot] = int32(i)
-		i = least
-	}
-	q.heap[i] = e
-	q.pos[e.slot] = int32(i)
+// drop takes the event of a slot out of the line.
+func (q *queue) drop(s int32) {
+	i := q.find(&q.slots[s].entry)
+	q.line = append(q.line[:i], q.line[i+1:]...)
+	q.release(s)
 }
+
+// release frees a slot. What it says stays readable until the next push.
+func (q *queue) release(s int32) *slot {
+	q.free = append(q.free, s)
+	x := &q.slots[s]
+	x.used = false
+	return x
+}
+
+// first is the event that comes first; there must be one.
+func (q *queue) first() *entry { return &q.line[len(q.line)-1] }
