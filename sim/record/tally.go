@@ -15,6 +15,10 @@ type Tally struct {
 	use   []months // by pool: facts of one pool come in order of time
 	span  months
 	hot   bool
+
+	useWeek  []weeks // as use
+	waitWeek weeks
+
 	floor int
 	first int
 }
@@ -33,6 +37,9 @@ func NewTally(f Frame) *Tally {
 	for m := range t.r.Waits {
 		t.r.Waits[m] = make([]clock.Time, f.Pools+int(Reasons))
 	}
+	t.r.ByWeek = make([]ByWeek, f.Pools)
+	t.r.MoldWaits = make([]clock.Time, f.Pools+int(Reasons))
+	t.useWeek = make([]weeks, f.Pools)
 	t.use = make([]months, f.Pools)
 	for i := range t.use {
 		t.use[i].start = f.Start
@@ -62,15 +69,11 @@ func (t *Tally) Result() *Result {
 // Use implements Observer.
 func (t *Tally) Use(u *Use) {
 	from, to := max(u.From, t.frame.From), min(u.To, t.frame.To)
+	t.useByWeek(u, from, to)
 	for from < to {
 		month, end := t.use[u.Pool].of(from)
 		until := min(end, to)
-		l := &t.r.Load[u.Pool][month]
-		d := until - from
-		within := min(u.Used, u.Capacity)
-		l.Used += d * clock.Time(within)
-		l.Over += d * clock.Time(u.Used-within)
-		l.Capacity += d * clock.Time(u.Capacity)
+		t.r.Load[u.Pool][month].add(u, until-from)
 		from = until
 	}
 }
@@ -81,6 +84,9 @@ func (t *Tally) Span(s *Span) {
 		return
 	}
 	from, to := max(s.From, t.frame.From), min(s.To, t.frame.To)
+	if !s.Working && from < to {
+		t.wait(s, from, to)
+	}
 	for from < to {
 		month, end := t.span.of(from)
 		until := min(end, to)
@@ -92,12 +98,26 @@ func (t *Tally) Span(s *Span) {
 			}
 			t.r.MoldHours[s.Part][month][state] += d
 		}
-		if !s.Working && s.Job >= 0 && (s.Order >= 0 || s.Mold >= 0) {
+		if !s.Working && s.waitsInWork() {
 			t.r.Waits[month][t.waitIndex(s.Cause)] += d
 		}
 		from = until
 	}
 }
+
+// wait counts a wait beside the months; from and to lie in the frame.
+func (t *Tally) wait(s *Span, from, to clock.Time) {
+	at := t.waitIndex(s.Cause)
+	if s.Mold >= 0 {
+		t.r.MoldWaits[at] += to - from
+	}
+	if at < t.frame.Pools && s.waitsInWork() {
+		t.waitByWeek(at, from, to)
+	}
+}
+
+// waitsInWork is true for a wait of a boat, a part or a mold in work.
+func (s *Span) waitsInWork() bool { return s.Job >= 0 && (s.Order >= 0 || s.Mold >= 0) }
 
 // waitIndex is the pool a cause is about, or the reason where it is about none.
 func (t *Tally) waitIndex(c Cause) int {

@@ -45,7 +45,8 @@ func (k *keptResult) fits(f *record.Frame) bool {
 	fresh := record.NewTally(*f).Result()
 	ok := len(k.Models) == f.Models && len(k.Parts) == f.Parts && len(k.Load) == f.Pools && len(k.MoldHours) == f.Parts &&
 		len(k.WeekShips) == len(fresh.WeekShips) && len(k.WeekOpen) == len(k.WeekShips) && len(k.WeekYear) == len(k.WeekShips) &&
-		len(k.RunShips) == len(fresh.RunShips)
+		len(k.RunShips) == len(fresh.RunShips) &&
+		(len(k.ByWeek) == 0 || len(k.ByWeek) == f.Pools) && (len(k.MoldWaits) == 0 || len(k.MoldWaits) == len(fresh.MoldWaits))
 	for m := range k.Waits {
 		ok = ok && len(k.Waits[m]) == len(fresh.Waits[m])
 	}
@@ -69,18 +70,21 @@ func (k *keptResult) result(frame record.Frame) *record.Result {
 
 // short is the JSON of a keptResult. Lusters are float64 in 8 bytes each, most
 // significant first (IEEE 754, as package encoding/json writes bytes: base64);
-// mold hours are part type, month, state and milliseconds of those not zero.
+// mold hours are part type, month, state and milliseconds of those not zero; for
+// the weeks of pools see weeksOf.
 type short struct {
 	Result    record.Result `json:"result"`
 	Lusters   []byte        `json:"lusters"`
 	Parts     int           `json:"part_types"`
 	MoldHours [][4]int64    `json:"mold_hours"`
+	Weeks     []byte        `json:"weeks,omitempty"`
 }
 
 // MarshalJSON writes r without its frame.
 func (k *keptResult) MarshalJSON() ([]byte, error) {
 	s := short{Result: record.Result(*k), Parts: len(k.MoldHours)}
-	s.Result.Frame, s.Result.Lusters, s.Result.MoldHours = record.Frame{}, nil, nil
+	s.Result.Frame, s.Result.Lusters, s.Result.MoldHours, s.Result.ByWeek = record.Frame{}, nil, nil, nil
+	s.Weeks = weeksOf(k.ByWeek)
 	for _, x := range k.Lusters {
 		s.Lusters = binary.BigEndian.AppendUint64(s.Lusters, math.Float64bits(x))
 	}
@@ -105,6 +109,10 @@ func (k *keptResult) UnmarshalJSON(b []byte) error {
 	*k = keptResult(s.Result)
 	for i := 0; i+8 <= len(s.Lusters); i += 8 {
 		k.Lusters = append(k.Lusters, math.Float64frombits(binary.BigEndian.Uint64(s.Lusters[i:])))
+	}
+	var err error
+	if k.ByWeek, err = readWeeks(s.Weeks); err != nil {
+		return err
 	}
 	if s.Parts < 0 || s.Parts > math.MaxInt16 {
 		return fmt.Errorf("%d part types", s.Parts)
