@@ -33,9 +33,16 @@ const (
 // hold is a place that a job keeps across steps.
 type hold struct{ place, unit int16 }
 
-// job is one traveler on a route. It is plain data: everything it refers to is
+// job is one traveler on a route with what is known of the part, or boat, that it
+// is about; a mold in care has none. It is plain data: everything it refers to is
 // named by index, so the state of a run can be written down and read back.
 type job struct {
+	traveler
+	piece piece
+}
+
+// traveler is where a job stands and what it does there.
+type traveler struct {
 	kind    jobKind
 	state   jobState
 	resumed bool // paused work goes before new work
@@ -70,7 +77,6 @@ type job struct {
 	over    clock.Token // end of its overtime
 	key     draw.Key
 	held    []hold
-	piece   piece
 }
 
 // piece is what is known of the part, or boat, that a job is about.
@@ -108,7 +114,10 @@ func (r *Run) newJob(kind jobKind, route int16, key draw.Key) int32 {
 	b := &r.jobs[j]
 	held := b.held[:0]
 	r.serial++
-	*b = job{
+	if kind != careJob {
+		b.piece = piece{}
+	}
+	b.traveler = traveler{
 		kind: kind, state: waiting, serial: r.serial, order: None, number: None, mold: None, part: None, route: route,
 		lender: None, queue: None, next: None, prev: None, runNext: None, runPrev: None,
 		since: r.clk.Now(), key: key, held: held,

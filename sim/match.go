@@ -231,7 +231,7 @@ func (r *Run) startPart(part int16, i, m int32) {
 	b := &r.jobs[j]
 	b.order, b.number, b.part, b.mold = i, o.number, part, m
 	b.unit = int32(p.started)
-	b.piece = piece{color: o.color, band: None, attempt: int16(attempt)}
+	b.piece.color, b.piece.band, b.piece.attempt = o.color, None, int16(attempt)
 	if pt.Color != None {
 		b.piece.color = pt.Color
 	}

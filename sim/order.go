@@ -64,32 +64,32 @@ func (r *Run) newOrder(model int16) int32 {
 	m := &r.models[model]
 	key := r.root.At2(luckOrder, uint64(model), m.made)
 	m.made++
+	i := r.freeOrder()
+	o := &r.orders[i]
+	*o = order{model: model, key: key, number: r.made, arrived: r.clk.Now(), due: clock.Never, band: None, open: true}
+	r.made++
 	d := &r.plan.Models[model]
-	o := order{model: model, key: key, arrived: r.clk.Now(), due: clock.Never, band: None, open: true}
 	o.color = pickShare(d.Colors, key.U(luckColor))
 	if len(d.Bands) > 0 {
 		o.band = pickShare(d.Bands, key.U(luckBandColor))
 	}
-	return r.addOrder(o)
-}
-
-func (r *Run) addOrder(o order) int32 {
-	o.number = r.made
-	r.made++
-	i := int32(len(r.orders))
-	if n := len(r.freeOrders); n > 0 {
-		i = r.freeOrders[n-1]
-		r.freeOrders = r.freeOrders[:n-1]
-		r.orders[i] = o
-	} else {
-		r.orders = append(r.orders, o)
-	}
 	for k := range o.jobs {
-		r.orders[i].jobs[k] = None
+		o.jobs[k] = None
 	}
 	r.enqueue(i)
-	r.note(record.Note{Kind: record.OrderArrived, Order: i, Mold: None, Model: o.model, Part: None, Place: None})
+	r.note(record.Note{Kind: record.OrderArrived, Order: i, Mold: None, Model: model, Part: None, Place: None})
 	return i
+}
+
+// freeOrder gives a free row of the table of orders.
+func (r *Run) freeOrder() int32 {
+	if n := len(r.freeOrders); n > 0 {
+		i := r.freeOrders[n-1]
+		r.freeOrders = r.freeOrders[:n-1]
+		return i
+	}
+	r.orders = append(r.orders, order{})
+	return int32(len(r.orders) - 1)
 }
 
 // enqueue puts an order into the list of its model: urgent ones first, then by

@@ -63,10 +63,14 @@ func Explain(p *Params, part *Part) Losses {
 // Luster is 100 less all losses, kept within 0 … 100. With Buffs 0 and Since 0
 // it is the luster as pulled.
 func Luster(p *Params, part *Part) float64 {
-	losses := Explain(p, part)
 	sum := 0.0
-	for _, l := range losses {
-		sum += l
+	kept := p.Inspect.kept(part.Buffs)
+	for i := range terms {
+		loss := terms[i].Loss(p, part)
+		if terms[i].Buffed {
+			loss *= kept
+		}
+		sum += loss
 	}
 	return min(max(100-sum, 0), 100)
 }
