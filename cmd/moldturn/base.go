@@ -37,10 +37,11 @@ func runBase(c *Context, o *common, facts *factsFlag) error {
 	if err != nil {
 		return err
 	}
-	if err := save(c, o.Out, v); err != nil {
+	more, err := facts.file(c, v.Seed, s)
+	if err != nil {
 		return err
 	}
-	if err := facts.save(c, o.Out, v.Seed, s); err != nil {
+	if err := save(c, o.Out, v, more...); err != nil {
 		return err
 	}
 	if o.JSON {

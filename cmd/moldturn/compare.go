@@ -44,14 +44,15 @@ func compare(c *Context, o *common, e *enoughFlags, facts *factsFlag) error {
 	if err != nil {
 		return err
 	}
-	v, err := simulateEnough(c, o, e, op, fmt.Sprintf("simulating %d ways to run the plant", len(op.Alternatives)))
+	v, book, err := simulateEnough(c, o, e, op, fmt.Sprintf("simulating %d ways to run the plant", len(op.Alternatives)))
 	if err != nil {
 		return err
 	}
-	if err := save(c, o.Out, v); err != nil {
+	more, err := facts.file(c, v.Seed, op.Scenario)
+	if err != nil {
 		return err
 	}
-	if err := facts.save(c, o.Out, v.Seed, op.Scenario); err != nil {
+	if err := save(c, o.Out, v, append(more, book...)...); err != nil {
 		return err
 	}
 	if o.JSON {

@@ -4,9 +4,6 @@ import (
 	"compress/gzip"
 	"fmt"
 	"io"
-	"path/filepath"
-
-	resultfiles "moldturn/reports/files"
 
 	"moldturn/sim/study"
 )
@@ -40,28 +37,20 @@ func comparedRuns(book *study.Book, op *opened) ([]study.Runs, error) {
 	return runs, nil
 }
 
-// keepCompare writes the whole comparison into a folder, compressed, so that it
-// can be reported on and added to.
-func keepCompare(c *Context, folder string, op *opened, h study.Head, runs []study.Runs) error {
-	if folder == "" {
-		return nil
-	}
+// keptComparison is the file of a whole comparison, compressed, so that it can be
+// reported on and added to.
+func keptComparison(op *opened, h study.Head, runs []study.Runs) resultFile {
 	book := study.NewBook(h)
 	keys := make([]string, len(runs))
 	for i := range runs {
 		keys[i] = compareKey(op, i)
 		book.Add(study.NewEntry(keys[i], &runs[i], 0))
 	}
-	path := filepath.Join(folder, resultNames[1])
-	err := resultfiles.Write(path, func(w io.Writer) error {
+	return resultFile{resultNames[1], func(w io.Writer) error {
 		z := gzip.NewWriter(w)
 		if err := book.Write(z, keys); err != nil {
 			return err
 		}
 		return z.Close()
-	})
-	if err == nil {
-		c.Wrote(path)
-	}
-	return err
+	}}
 }

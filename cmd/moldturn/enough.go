@@ -71,16 +71,16 @@ func (e *enoughFlags) rule(o *common, op *opened) *study.Rule {
 }
 
 // simulateEnough runs the alternatives of a scenario until the rule of the flags
-// is met, and keeps the outcomes beside the results.
-func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what string) (*view.Study, error) {
+// is met. book is the file that keeps the outcomes.
+func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what string) (v *view.Study, book []resultFile, err error) {
 	if err := mayWrite(o.Out); err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	rule := e.rule(o, op)
 	head := op.head("compare", op.seed(o), 0)
 	have, err := e.had(c, o, op, &head)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	setup := &study.Setup{Alternatives: op.Study(), Seed: op.seed(o), Workers: o.workers()}
 	each := *setup
@@ -94,7 +94,7 @@ func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what stri
 	runs, verdict, err := study.Rounds(c.Ctx, setup, rule, have)
 	told.Close()
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	head.Replications, setup.Replications = verdict.Replications, verdict.Replications
 	if e.asked() {
@@ -103,11 +103,11 @@ func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what stri
 			head.Of = append(head.Of, m.Name)
 		}
 	}
-	v := studyOf(op.Scenario, setup, runs)
+	v = studyOf(op.Scenario, setup, runs)
 	if e.asked() {
 		v.Enough = &view.Enough{Rule: *rule, Verdict: verdict}
 	}
-	return v, keepCompare(c, o.Out, op, head, runs)
+	return v, []resultFile{keptComparison(op, head, runs)}, nil
 }
 
 // had is the runs that the folder holds, if they were asked for.

@@ -2,13 +2,10 @@ package main
 
 import (
 	"fmt"
-	"io"
-	"path/filepath"
 
 	"github.com/spf13/pflag"
 
 	"moldturn/reports"
-	resultfiles "moldturn/reports/files"
 	"moldturn/scenarios"
 	"moldturn/sim"
 	"moldturn/sim/record"
@@ -31,39 +28,34 @@ func (o *factsFlag) judge(c *common) error {
 	return nil
 }
 
-// save runs one replication of each of the alternatives again and writes what
-// happened after the warm-up.
-func (o *factsFlag) save(c *Context, folder string, seed uint64, s *scenarios.Scenario) error {
+// file runs one replication of each of the alternatives again and gives the file
+// of what happened after the warm-up; none unless asked for.
+func (o *factsFlag) file(c *Context, seed uint64, s *scenarios.Scenario) ([]resultFile, error) {
 	if !o.replication.Given {
-		return nil
+		return nil, nil
 	}
 	var runs []reports.Facts
 	rep := o.replication.Value - 1
 	for i, a := range s.Study() {
 		air, err := a.Air(seed, rep)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		for _, plan := range []*sim.Plan{a.Capacity, a.Dated} {
 			if err := c.Ctx.Err(); err != nil {
-				return err
+				return nil, err
 			}
 			if plan == nil {
 				continue
 			}
 			r, err := recorded(plan, air, seed, rep, &s.Alternatives[i].Plant.Frame)
 			if err != nil {
-				return err
+				return nil, err
 			}
 			runs = append(runs, reports.Facts{Alternative: a.Name, Plan: plan, Recorder: r})
 		}
 	}
-	path := filepath.Join(folder, "facts.csv")
-	if err := resultfiles.Write(path, func(w io.Writer) error { return reports.FactsCSV(w, runs) }); err != nil {
-		return err
-	}
-	c.Wrote(path)
-	return nil
+	return []resultFile{resultOf("facts.csv", runs, reports.FactsCSV)}, nil
 }
 
 func recorded(plan *sim.Plan, air *sim.Air, seed uint64, rep int, f *record.Frame) (*record.Recorder, error) {

@@ -1,16 +1,12 @@
 package main
 
 import (
-	"fmt"
-	"io"
-	"path/filepath"
 	"sync/atomic"
 	"time"
 
 	"github.com/spf13/pflag"
 
 	"moldturn/reports"
-	resultfiles "moldturn/reports/files"
 	"moldturn/reports/table"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
@@ -113,22 +109,9 @@ func launchOf(c *Context, o *common, s *scenarios.Scenario, a *scenarios.Alterna
 
 // saveLaunch writes the launch into a folder; nothing without one.
 func saveLaunch(c *Context, folder string, l *view.Launch) error {
-	if folder == "" {
-		return nil
-	}
-	for _, f := range []struct {
-		name  string
-		write func(io.Writer, *view.Launch) error
-	}{{"launch.csv", reports.LaunchCSV}, {"launch.json", reports.LaunchJSON}, {"launch.html", reports.LaunchHTML}} {
-		if err := c.Ctx.Err(); err != nil {
-			return err
-		}
-		path := filepath.Join(folder, f.name)
-		if err := resultfiles.Write(path, func(w io.Writer) error { return f.write(w, l) }); err != nil {
-			return err
-		}
-		c.Wrote(path)
-	}
-	fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
-	return nil
+	return saveAs(c, folder, []resultFile{
+		resultOf("launch.csv", l, reports.LaunchCSV),
+		resultOf("launch.json", l, reports.LaunchJSON),
+		resultOf("launch.html", l, reports.LaunchHTML),
+	})
 }

@@ -2,15 +2,12 @@ package main
 
 import (
 	"fmt"
-	"io"
-	"path/filepath"
 	"strings"
 	"sync/atomic"
 
 	"github.com/spf13/pflag"
 
 	"moldturn/reports"
-	resultfiles "moldturn/reports/files"
 	"moldturn/reports/table"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
@@ -164,22 +161,9 @@ func countPermit(c *Context, setup *study.Setup, a *scenarios.Alternative, plan 
 
 // savePermit writes the ledger into a folder; nothing without one.
 func savePermit(c *Context, folder string, p *view.Permit) error {
-	if folder == "" {
-		return nil
-	}
-	for _, f := range []struct {
-		name  string
-		write func(io.Writer, *view.Permit) error
-	}{{"permit.csv", reports.PermitCSV}, {"permit.json", reports.PermitJSON}, {"permit.html", reports.PermitHTML}} {
-		if err := c.Ctx.Err(); err != nil {
-			return err
-		}
-		path := filepath.Join(folder, f.name)
-		if err := resultfiles.Write(path, func(w io.Writer) error { return f.write(w, p) }); err != nil {
-			return err
-		}
-		c.Wrote(path)
-	}
-	fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
-	return nil
+	return saveAs(c, folder, []resultFile{
+		resultOf("permit.csv", p, reports.PermitCSV),
+		resultOf("permit.json", p, reports.PermitJSON),
+		resultOf("permit.html", p, reports.PermitHTML),
+	})
 }

@@ -3,13 +3,11 @@ package main
 import (
 	"fmt"
 	"io"
-	"path/filepath"
 	"slices"
 
 	"github.com/spf13/pflag"
 
 	"moldturn/reports"
-	resultfiles "moldturn/reports/files"
 	"moldturn/reports/table"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
@@ -171,29 +169,4 @@ func runsOf(v *view.Study) []study.Runs {
 		runs[i] = v.Alternatives[i].Runs
 	}
 	return runs
-}
-
-// resultFile is a file of a result folder.
-type resultFile struct {
-	name  string
-	write func(io.Writer) error
-}
-
-// saveAs writes files into a folder; nothing without one.
-func saveAs(c *Context, folder string, files []resultFile) error {
-	if folder == "" {
-		return nil
-	}
-	for _, f := range files {
-		if err := c.Ctx.Err(); err != nil {
-			return err
-		}
-		path := filepath.Join(folder, f.name)
-		if err := resultfiles.Write(path, f.write); err != nil {
-			return err
-		}
-		c.Wrote(path)
-	}
-	fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
-	return nil
 }

@@ -3,16 +3,12 @@ package main
 import (
 	"errors"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"runtime"
 	"runtime/debug"
 	"sync/atomic"
 
-	resultfiles "moldturn/reports/files"
-
-	"moldturn/reports"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
 	"moldturn/sim/param/unit"
@@ -95,28 +91,6 @@ func mayWrite(folder string) error {
 		return fmt.Errorf("%s: nothing can be written there: %w", folder, plain(err))
 	}
 	return errors.Join(f.Close(), os.Remove(f.Name()))
-}
-
-// save writes the results into a folder; nothing without one.
-func save(c *Context, folder string, s *view.Study) error {
-	if folder == "" {
-		return nil
-	}
-	for _, f := range []struct {
-		name  string
-		write func(io.Writer, *view.Study) error
-	}{{"results.csv", reports.CSV}, {"results.json", reports.JSON}, {"report.html", reports.HTML}} {
-		if err := c.Ctx.Err(); err != nil {
-			return err
-		}
-		path := filepath.Join(folder, f.name)
-		if err := resultfiles.Write(path, func(w io.Writer) error { return f.write(w, s) }); err != nil {
-			return err
-		}
-		c.Wrote(path)
-	}
-	fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
-	return nil
 }
 
 // programVersion names the program and what its results depend on beside it.

@@ -1,12 +1,7 @@
 package main
 
 import (
-	"fmt"
-	"io"
-	"path/filepath"
 	"strings"
-
-	resultfiles "moldturn/reports/files"
 
 	"moldturn/reports"
 	"moldturn/reports/table"
@@ -49,21 +44,12 @@ func sweepOf(op *opened, h *study.Head, d *study.Design, of []study.Metric, valu
 
 // sweepOut writes the files of a sweep, and prints it.
 func sweepOut(c *Context, asJSON bool, folder string, v *view.Sweep) error {
-	if folder != "" {
-		for _, f := range []struct {
-			name  string
-			write func(io.Writer, *view.Sweep) error
-		}{{"results.csv", reports.SweepCSV}, {"results.json", reports.SweepJSON}, {"report.html", reports.SweepHTML}} {
-			if err := c.Ctx.Err(); err != nil {
-				return err
-			}
-			path := filepath.Join(folder, f.name)
-			if err := resultfiles.Write(path, func(w io.Writer) error { return f.write(w, v) }); err != nil {
-				return err
-			}
-			c.Wrote(path)
-		}
-		fmt.Fprintf(c.Stderr, "results are in %s\n", folder)
+	if err := saveAs(c, folder, []resultFile{
+		resultOf("results.csv", v, reports.SweepCSV),
+		resultOf("results.json", v, reports.SweepJSON),
+		resultOf("report.html", v, reports.SweepHTML),
+	}); err != nil {
+		return err
 	}
 	if asJSON {
 		return reports.SweepJSON(c.Stdout, v)
