@@ -20,6 +20,10 @@ type Axis struct {
 	Unit   string // "a week", "h", "%"; may be empty
 	Digits int    // decimals of printed values, 0 to 9
 	Zero   bool   // the axis includes zero
+
+	// Most ends the axis where values have a natural end, as 100 % or the hours
+	// of a week; 0: none. Step is the distance of its labels; 0: chosen.
+	Most, Step float64
 }
 
 // title is the name with its unit, for heads and axis titles.

@@ -49,7 +49,7 @@ func (c Intervals) Build() (page.Chart, error) {
 		table.Rows = append(table.Rows, cells.Texts(name, value, interval))
 	}
 	low, high := extent(ends)
-	x := niceScale(low, high, c.X.Zero || !c.Dots, 5)
+	x := c.X.fit(niceScale(low, high, c.X.Zero || !c.Dots, 5), high)
 	option, err := c.option(names, bars, marks, x)
 	if err != nil {
 		return page.Chart{}, err

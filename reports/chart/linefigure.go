@@ -71,7 +71,7 @@ func (f lineFigure) finish(l *charts.Line, kind page.Kind, all [][]float64, lege
 		}
 	}
 	low, high := extent(all...)
-	y := niceScale(low, high, f.y.Zero, 5)
+	y := f.y.fit(niceScale(low, high, f.y.Zero, 5), high)
 	option, err := optionOf(l, nameAxis("x", f.x, false), valueAxis("y", y))
 	if err != nil {
 		return page.Chart{}, err

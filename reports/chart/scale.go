@@ -41,6 +41,19 @@ func niceScale(low, high float64, zero bool, n int) scale {
 	}
 }
 
+// fit gives the axis its own end and steps, where it has them. Values beyond
+// the end keep the axis as it was.
+func (a Axis) fit(s scale, high float64) scale {
+	if a.Step > 0 {
+		s.step = a.Step
+		s.max = math.Ceil(s.max/a.Step-1e-9) * a.Step
+	}
+	if a.Most > 0 && s.max > a.Most && high <= a.Most*(1+1e-9) {
+		s.max = a.Most
+	}
+	return s
+}
+
 // round removes the noise of multiplying by a decimal step.
 func round(v float64, digits int) float64 {
 	p := math.Pow(10, float64(digits))

@@ -28,6 +28,23 @@ func TestNiceScale(t *testing.T) {
 	}
 }
 
+func TestAxisEndsWhereValuesDo(t *testing.T) {
+	for _, c := range []struct {
+		axis Axis
+		high float64
+		want scale
+	}{
+		{Axis{}, 168, scale{0, 200, 50, 0}},
+		{Axis{Most: 168, Step: 24}, 168, scale{0, 168, 24, 0}},
+		{Axis{Most: 168, Step: 24}, 60, scale{0, 72, 24, 0}}, // whole steps
+		{Axis{Most: 168}, 170, scale{0, 200, 50, 0}},
+	} {
+		if got := c.axis.fit(niceScale(0, c.high, true, 5), c.high); got != c.want {
+			t.Errorf("%+v up to %v: %+v, want %+v", c.axis, c.high, got, c.want)
+		}
+	}
+}
+
 // Every scale covers its numbers with a handful of round steps.
 func TestNiceScaleCovers(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -47,7 +47,7 @@ func (c Scatter) Build() (page.Chart, error) {
 		xs = append(xs, p.X.Low, p.X.High)
 		ys = append(ys, p.Y.Low, p.Y.High)
 	}
-	x, y := spread(xs, c.X.Zero), spread(ys, c.Y.Zero)
+	x, y := c.X.spread(xs), c.Y.spread(ys)
 	option, err := c.option(x, y)
 	if err != nil {
 		return page.Chart{}, err
@@ -84,10 +84,10 @@ func (c Scatter) check() error {
 }
 
 // spread is a scale with some air, so that names find room around points.
-func spread(vs []float64, zero bool) scale {
+func (a Axis) spread(vs []float64) scale {
 	low, high := extent(vs)
 	air := (high - low) * 0.04
-	return niceScale(low-air, high+air, zero, 7)
+	return a.fit(niceScale(low-air, high+air, a.Zero, 7), high)
 }
 
 // option has one series a group, then the error bars below them and the names

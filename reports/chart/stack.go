@@ -56,7 +56,7 @@ func (c Stack) Build() (page.Chart, error) {
 		}
 		longest = math.Max(longest, at*unit)
 	}
-	x := niceScale(0, longest, true, 5)
+	x := c.X.fit(niceScale(0, longest, true, 5), longest)
 	unit := ""
 	if c.Share {
 		x, unit = scale{0, 100, 20, 0}, " %"

@@ -42,8 +42,10 @@ func TestHeadlines(t *testing.T) {
 	check(t, plain("as it is", "8.73 ± 0.08", "96.9"), "“as it is” ships 8.73 ± 0.08 boats a week when orders always wait; 9 parts in 10 leave the mold with a luster of 96.9 or more.")
 	check(t, plain("as it is", "8.73", ""), "“as it is” ships 8.73 boats a week when orders always wait.")
 	more := rival{name: "hold 16 h", boats: judged(0.52, 0.05), luster: judged(-0.03, 0.01)}
-	check(t, gain("base", more, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point.")
-	check(t, gain("base", more, []string{"“a”", "“b”", "“c”"}), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a”, “b” and “c” cannot be told apart from it.")
+	check(t, gain("base", more, nil, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point.")
+	near := []rival{{name: "a", boats: judged(-0.01, 0.13)}, {name: "b", boats: judged(0.2, 0.3)}}
+	check(t, gain("base", more, near, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a” (−0.01 ± 0.13) and “b” (+0.20 ± 0.30) cannot be told apart from it.")
+	check(t, gain("base", more, near[:1], []string{"“c”", "“d”"}), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a” (−0.01 ± 0.13) cannot be told apart from it. “c” and “d” are too close to both to say.")
 	fewer, same := rival{boats: judged(-1, 0.1)}, rival{boats: judged(-1, 2)}
 	check(t, none("base", []rival{{}, fewer, fewer}), "No alternative clearly ships more boats than “base”; all 2 ship fewer.")
 	check(t, none("base", []rival{{}, fewer}), "No alternative clearly ships more boats than “base”; it ships fewer.")

@@ -31,7 +31,8 @@ func (s *Study) Headline() string {
 	if best == 0 {
 		return none(base.Name, s.rivals(0))
 	}
-	return gain(base.Name, s.rivals(0)[best], s.matches(best))
+	matches, open := s.matches(best)
+	return gain(base.Name, s.rivals(0)[best], matches, open)
 }
 
 // finish is the luster of an alternative in words; empty without one.
@@ -74,13 +75,22 @@ func none(base string, rivals []rival) string {
 }
 
 // gain is the headline where an alternative clearly ships more. matches are the
-// others that cannot be told apart from it.
-func gain(base string, best rival, matches []string) string {
+// others that clearly ship more too and cannot be told apart from it, with their
+// differences from it; open are those that can be told apart from neither.
+func gain(base string, best rival, matches []rival, open []string) string {
 	m := metric("boats_per_week")
 	text := fmt.Sprintf("%s ships %s more boats a week than %s, and %s.", quoted(best.name),
 		strings.TrimPrefix(change(m, best.boats, decimals(best.boats.Half, most(m))), "+"), quoted(base), lusterChange(best.luster))
-	if len(matches) > 0 {
-		text += fmt.Sprintf(" In boats, %s cannot be told apart from it.", and(matches))
+	var names []string
+	for _, r := range matches {
+		digits := decimals(r.boats.Half, most(m))
+		names = append(names, fmt.Sprintf("%s (%s%s)", quoted(r.name), signed(r.boats.Mean, digits), plusMinus(r.boats.Half, digits)))
+	}
+	if len(names) > 0 {
+		text += fmt.Sprintf(" In boats, %s cannot be told apart from it.", and(names))
+	}
+	if len(open) > 0 {
+		text += fmt.Sprintf(" %s %s too close to both to say.", and(open), isAre(len(open)))
 	}
 	return text
 }
@@ -144,16 +154,22 @@ func (s *Study) between(i, k int, m *study.Metric) stats.Difference {
 	return d
 }
 
-// matches are the alternatives, other than the base, of which it is not clear
-// that they ship fewer boats than the best.
-func (s *Study) matches(best int) []string {
-	var names []string
+// matches are the alternatives that clearly ship more than the base and of which
+// it is not clear that they ship fewer than the best, held against the best;
+// open are the names of those that are not clear on either side. An alternative
+// that the comparison shows as not clear is so never put beside the best.
+func (s *Study) matches(best int) (matches []rival, open []string) {
+	base := s.rivals(0)
 	for i, r := range s.rivals(best) {
-		if i != 0 && i != best && !r.boats.Clear {
-			names = append(names, quoted(r.name))
+		switch {
+		case i == 0 || i == best || r.boats.Clear:
+		case verdict(base[i].boats) > 0:
+			matches = append(matches, r)
+		case verdict(base[i].boats) == 0:
+			open = append(open, quoted(r.name))
 		}
 	}
-	return names
+	return matches, open
 }
 
 // quoted is a name of the user inside a sentence.

@@ -83,7 +83,7 @@ func (s *Study) MoldHours() (c chart.Stack, ok bool) {
 		Figure: chart.Figure{ID: "mold-hours", Finding: longest(mean),
 			Caption: fmt.Sprintf("Hours of a mold in rotation in a week of %d hours, by part, in %s: mean over all seasons and shutdowns. Work at night and over weekends waits for the next shift.", hoursOfWeek, quoted(a.Name)),
 			Alt:     "Bars of the hours of a mold week, one bar a part."},
-		X: chart.Axis{Name: "mold hours", Unit: "h a week", Digits: 1},
+		X: chart.Axis{Name: "mold hours", Unit: "h a week", Digits: 1, Most: hoursOfWeek, Step: 24},
 	}
 	for u := range uses {
 		if kept[u] {

@@ -114,7 +114,8 @@ func note(m *study.Metric, x stats.Summary) string {
 	}
 	k := scale(m)
 	digits := decimals(k*x.Half, most(m))
-	return fmt.Sprintf("%s to %s", fixed(k*x.Low, digits), fixed(k*x.High, digits))
+	low, high := within(m, x)
+	return fmt.Sprintf("%s to %s", fixed(k*low, digits), fixed(k*high, digits))
 }
 
 // Changes says what each alternative changes.

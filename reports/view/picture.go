@@ -18,7 +18,7 @@ func (s *Study) Picture() chart.Scatter {
 				s.SimulatedYears(), 100*study.Confidence),
 			Alt: fmt.Sprintf("%d points: boats shipped a week against the luster that 9 parts in 10 reach.", len(s.Alternatives))},
 		X:      chart.Axis{Name: "boats shipped", Unit: "a week", Digits: together(halves(x, xs), most(x))},
-		Y:      chart.Axis{Name: "luster that 9 parts in 10 reach, as pulled", Unit: "of 100", Digits: together(halves(y, ys), most(y))},
+		Y:      chart.Axis{Name: "luster that 9 parts in 10 reach, as pulled", Unit: "of 100", Digits: together(halves(y, ys), most(y)), Most: 100},
 		Groups: []chart.Group{{Label: "none is clearly better"}, {Label: "another is clearly better"}},
 	}
 	for i := range s.Alternatives {

@@ -105,7 +105,9 @@ func most(m *study.Metric) int {
 	return m.Digits
 }
 
-// amount prints a summary of a figure, "8.73 ± 0.08"; a dash for none.
+// amount prints a summary of a figure, "8.73 ± 0.08"; a dash for none. A share
+// whose interval would leave 0 to 100 % is printed with the ends that it can
+// have, "95 (88–100)".
 func amount(m *study.Metric, x stats.Summary, digits int) string {
 	if x.N == 0 {
 		return "–"
@@ -113,10 +115,23 @@ func amount(m *study.Metric, x stats.Summary, digits int) string {
 	k := scale(m)
 	digits = own(k*x.Half, digits, most(m))
 	s := fixed(k*x.Mean, digits)
-	if x.Half > 0 {
+	low, high := within(m, x)
+	switch {
+	case low != x.Low || high != x.High:
+		s += nb + "(" + fixed(k*low, digits) + "–" + fixed(k*high, digits) + ")"
+	case x.Half > 0:
 		s += plusMinus(k*x.Half, digits)
 	}
 	return s
+}
+
+// within is the interval of a figure inside the range that the figure can have:
+// that of a share ends at 0 and 1, where Student's t knows no end.
+func within(m *study.Metric, x stats.Summary) (low, high float64) {
+	if !m.Share {
+		return x.Low, x.High
+	}
+	return max(x.Low, min(x.Mean, 0)), min(x.High, max(x.Mean, 1))
 }
 
 // change prints a difference, "+0.44 ± 0.12"; "not clear" where its interval

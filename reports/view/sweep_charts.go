@@ -70,9 +70,8 @@ func (s *Sweep) curve(k int) chart.Band {
 	m, f := &s.Of[k], &s.Design.Factors[0]
 	r := chart.Ribbon{}
 	for _, x := range s.figures(m) {
-		r.Low = append(r.Low, scale(m)*x.Low)
-		r.Middle = append(r.Middle, scale(m)*x.Mean)
-		r.High = append(r.High, scale(m)*x.High)
+		e := scaled(m, x)
+		r.Low, r.Middle, r.High = append(r.Low, e.Low), append(r.Middle, e.Value), append(r.High, e.High)
 	}
 	c := chart.Band{Figure: s.figureHead("curve", k), XTitle: f.Path, X: f.Levels, Y: axis(m, s.digits(m)),
 		Middle: "mean", Range: fmt.Sprintf("%.0f %% confidence interval", 100*study.Confidence), Series: []chart.Ribbon{r}}
@@ -95,9 +94,15 @@ func (s *Sweep) levels(k int) chart.Intervals {
 	return c
 }
 
-// scaled is an estimate in the scale of people.
+// scaled is a level in the scale of people, inside the range that it can have.
 func scaled(m *study.Metric, x stats.Summary) chart.Estimate {
-	return chart.Estimate{Value: scale(m) * x.Mean, Low: scale(m) * x.Low, High: scale(m) * x.High}
+	low, high := within(m, x)
+	return chart.Estimate{Value: scale(m) * x.Mean, Low: scale(m) * low, High: scale(m) * high}
+}
+
+// moved is a difference in the scale of people.
+func moved(m *study.Metric, d stats.Difference) chart.Estimate {
+	return chart.Estimate{Value: scale(m) * d.Mean, Low: scale(m) * d.Low, High: scale(m) * d.High}
 }
 
 // heat is one figure over the values of two factors; the one with more values
@@ -141,7 +146,7 @@ func (s *Sweep) tornado(k int) chart.Intervals {
 				continue
 			}
 			d, _ := s.Points[i].Difference(&s.Base, m, len(s.Points))
-			c.Rows = append(c.Rows, chart.IntervalRow{Name: s.Points[i].Name, Estimate: scaled(m, d.Summary)})
+			c.Rows = append(c.Rows, chart.IntervalRow{Name: s.Points[i].Name, Estimate: moved(m, d)})
 			spread = append(spread, d.Summary)
 		}
 	}
@@ -180,7 +185,7 @@ func (s *Sweep) effects(k int) (c chart.Intervals, ok bool) {
 	c.Alt = fmt.Sprintf("Bars of changes in %s by input, largest first.", lower(m))
 	var spread []stats.Summary
 	for _, x := range ranked(e.All) {
-		c.Rows = append(c.Rows, chart.IntervalRow{Name: fmt.Sprintf("%s %s to %s", s.Design.Factors[x.Factor].Path, x.Low, x.High), Estimate: scaled(m, x.Change.Summary)})
+		c.Rows = append(c.Rows, chart.IntervalRow{Name: fmt.Sprintf("%s %s to %s", s.Design.Factors[x.Factor].Path, x.Low, x.High), Estimate: moved(m, x.Change)})
 		spread = append(spread, x.Change.Summary)
 	}
 	c.X = chart.Axis{Name: "change of " + lower(m), Unit: measure(m), Digits: together(halves(m, spread), most(m)), Zero: true}
