@@ -66,10 +66,10 @@ type Work struct {
 	Color  int16  // of the boat, index into Plan.Colors; sim.None: not said
 	Band   int16  // accent; sim.None: none, or not said
 
-	Route, Step int16  // index into Plan.Routes and into its steps
-	Started     Moment // when work or the wait of Step began; zero: it has not begun, the piece waits for it
-	Left        float64
-	Done        float64
+	Route, Step int16   // index into Plan.Routes and into its steps
+	Started     Moment  // when work or the wait of Step began; zero: it has not begun, the piece waits for it
+	Left        float64 // hours that Step still takes with the people it wants; Unknown
+	Done        float64 // share of Step that is done, 0 to 1; Unknown
 
 	Mold int // index into Floor.Molds of the mold it is in; Unknown: in none, or not said
 
@@ -101,13 +101,13 @@ type Order struct {
 	ID       string // serial or order number; "" where the book has none
 	Number   int    // of the boats of its row, from 1
 	Model    int16
-	Color    int16  // sim.None: not said
-	Band     int16  // sim.None: none, or not said
-	Arrived  Moment // when it was taken; zero: before the morning
-	Due      Moment // zero: no date promised
-	Priority int8   // 0 to 100, higher first; 0 where nothing is said
-	Price    float64
-	Begun    bool // a part of it is in Floor.Work
+	Color    int16   // sim.None: not said
+	Band     int16   // sim.None: none, or not said
+	Arrived  Moment  // when it was taken; zero: before the morning
+	Due      Moment  // zero: no date promised
+	Priority int8    // 0 to 100, higher first; 0 where nothing is said
+	Price    float64 // in the money of the scenario; 0 where nothing is said
+	Begun    bool    // a part of it is in Floor.Work
 }
 
 // Absent is people who are out.

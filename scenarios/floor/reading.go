@@ -79,11 +79,11 @@ type Level uint8
 
 // Levels.
 const (
-	Told   Level = iota // read as it surely was meant; nothing to do
-	Gap                 // something is not said; what is used instead is an assumption
-	Doubt               // the files contradict themselves or the plant; the doubtful part is not used
-	Fault               // a row or a file is not used
-	Fatal               // no floor can be made
+	Told  Level = iota // read as it surely was meant; nothing to do
+	Gap                // something is not said; what is used instead is an assumption
+	Doubt              // the files contradict themselves or the plant; the doubtful part is not used
+	Fault              // a row or a file is not used
+	Fatal              // no floor can be made
 )
 
 // String is the level as people read it.
