@@ -23,12 +23,14 @@ func (r *Run) ask(j int32) {
 	}
 	p := r.firstNeed(b)
 	b.cause = r.causeIn(p)
-	alone := r.last && r.pools[p].head == None && r.clk.Quiet()
-	r.line(p, j)
-	if alone {
+	if r.last && r.pools[p].head == None && r.clk.Quiet() { // nobody to compare with
 		r.try(j)
+		if b = &r.jobs[j]; b.state == waiting && b.queue == None {
+			r.line(p, j)
+		}
 		return
 	}
+	r.line(p, j)
 	r.touch(p)
 }
 

@@ -121,9 +121,12 @@ func (r *Run) join(boat, part *job) {
 	if !r.plan.Parts[part.part].Visible {
 		return
 	}
-	fin := &part.piece.fin // the part is no more after this
-	fin.Since = clock.Never
-	if shown := finish.Luster(&r.plan.Finish, fin); m.shown == 0 || shown < m.shown {
+	shown := part.piece.luster
+	if fin := &part.piece.fin; fin.Green > 0 || fin.Buffs > 0 {
+		fin.Since = clock.Never // the part is no more after this
+		shown = finish.Luster(&r.plan.Finish, fin)
+	}
+	if m.shown == 0 || shown < m.shown {
 		m.shown = shown
 	}
 }

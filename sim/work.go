@@ -93,7 +93,10 @@ func heatShare(heatF float64) float64 { return min(max((heatF-80)/29, 0), 1.4) }
 func (r *Run) workOf(j int32) clock.Time {
 	b := &r.jobs[j]
 	s := r.step(b)
-	hours := s.Time.Quantile(b.luck(s)) * r.learned(b, s)
+	hours := s.Time.Quantile(b.luck(s))
+	if r.learning {
+		hours *= r.learned(b, s)
+	}
 	if s.Scale != NoScale {
 		hours *= scales[s.Scale].of(r, b)
 	}
