@@ -73,8 +73,8 @@ func drawn(t *testing.T, tab *browser.Tab) map[string]drawing {
 			t.Errorf("%s: %v pixels of %v, role %q, label %q", d.ID, d.Width, d.Room, d.Role, d.Label)
 		}
 	}
-	if len(out) != 8 {
-		t.Errorf("%d drawings, want 8", len(out))
+	if len(out) != 9 {
+		t.Errorf("%d drawings, want 9", len(out))
 	}
 	if over := browser.Eval[float64](t, tab, `probe.wide()`); over > 0 {
 		t.Errorf("the page is %v pixels wider than the window", over)
@@ -126,7 +126,7 @@ func TestHostileNames(t *testing.T) {
 func sweepTips(t *testing.T, tab *browser.Tab) {
 	t.Helper()
 	type spot struct{ X, Y, W, H float64 }
-	for _, id := range []string{"luster", "weeks", "mold-hours", "months", "gain", "causes", "diary"} {
+	for _, id := range []string{"luster", "weeks", "mold-hours", "months", "gain", "causes", "diary", "by-week"} {
 		s := browser.Eval[spot](t, tab, fmt.Sprintf(`(function () { var r = document.querySelector('#%s .plot').getBoundingClientRect();
 			return { X: r.x, Y: r.y, W: r.width, H: r.height }; }())`, id))
 		tips := ""

@@ -15,7 +15,7 @@ import (
 type figure interface{ Build() (page.Chart, error) }
 
 func all(n namer) []figure {
-	return []figure{demoScatter(n), demoBand(n), demoStack(n), demoLines(n), demoHeat(n), demoIntervals(n), demoPareto(n), demoGantt(n)}
+	return []figure{demoScatter(n), demoBand(n), demoStack(n), demoLines(n), demoHeat(n), demoIntervals(n), demoPareto(n), demoGantt(n), demoLoads(n)}
 }
 
 func build(t *testing.T, f figure) page.Chart {
@@ -86,6 +86,8 @@ func TestTables(t *testing.T) {
 		{demoIntervals(plain), "wax every 6 pulls|-0.08|-0.12 to -0.04|\n"},
 		{demoPareto(plain), "print-through|14.2|40 %|40 %|\nporosity|9.5|27 %|67 %|\n"},
 		{demoGantt(plain), "Rush 23 mold 1|lay-up|worked on|Sun Mar 2 21:00|Mon Mar 3 06:00|\n"},
+		{demoLoads(plain), "week 29|90|110|70|55|50|22|\n"},
+		{demoLoads(plain), "week 52|–|–|–|–|–|–|\n"},
 		{demoLines(plain), "week 1|18|18|18|\n"},
 		{demoLines(plain), "week 21|15|5|–|\n"},
 	} {
@@ -121,6 +123,8 @@ func TestRefusals(t *testing.T) {
 	band.Series[0].Low[7] = 99
 	stack.Rows[1].Values = []float64{1, 2}
 	gantt.Bars[2].End = gantt.Bars[2].Start.Add(-time.Hour)
+	shaded := demoGantt(plain)
+	shaded.Shades[0].To = shaded.Shades[0].From.Add(-time.Hour)
 	grouped := demoScatter(plain)
 	grouped.Points[0].Group = 2
 	for want, f := range map[string]figure{
@@ -139,6 +143,10 @@ func TestRefusals(t *testing.T) {
 		"row 1: 1 values for 2 columns": chart.Heat{Columns: []string{"a", "b"}, Rows: []string{"c"}, Values: [][]float64{{1}}},
 		"9 parts; 1 to 8":               chart.Stack{Parts: make([]string, 9)},
 		"the shown time ends before":    chart.Gantt{Rows: []string{"a"}, Kinds: []string{"b"}},
+		"1 ticks of 2 weeks":            chart.Loads{Rows: []string{"a"}, Weeks: []string{"1", "2"}, Ticks: []string{""}},
+		"-1 h of waits cannot":          chart.Loads{Rows: []string{"a"}, Weeks: []string{"1"}, Ticks: []string{""}, Use: [][]float64{{1}}, Wait: [][]float64{{-1}}},
+		"by-week: no values":            chart.Loads{Figure: chart.Figure{ID: "by-week"}, Rows: []string{"a"}, Weeks: []string{"1"}, Ticks: []string{""}, Use: [][]float64{{nan}}, Wait: [][]float64{{nan}}},
+		"shade 1 ends before":           shaded,
 		"+Inf is not a number":          chart.Heat{Columns: []string{"a"}, Rows: []string{"c"}, Values: [][]float64{{math.Inf(1)}}},
 	} {
 		if _, err := f.Build(); err == nil || !strings.Contains(err.Error(), want) {

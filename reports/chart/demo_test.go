@@ -24,7 +24,7 @@ func demo(t *testing.T, n namer) page.Page {
 	t.Helper()
 	figures := []interface {
 		Build() (page.Chart, error)
-	}{demoScatter(n), demoBand(n), demoStack(n), demoLines(n), demoHeat(n), demoIntervals(n), demoPareto(n), demoGantt(n)}
+	}{demoScatter(n), demoBand(n), demoStack(n), demoLines(n), demoHeat(n), demoIntervals(n), demoPareto(n), demoGantt(n), demoLoads(n)}
 	var built []page.Block
 	for _, f := range figures {
 		c, err := f.Build()
@@ -46,7 +46,7 @@ func demo(t *testing.T, n namer) page.Page {
 			}},
 			{Heading: n("Alternatives compared"), Blocks: []page.Block{built[0], demoTable(n), built[5]}},
 			{Heading: n("Through the year"), Blocks: []page.Block{built[1], built[3], built[4]}},
-			{Heading: n("Where time goes"), Blocks: []page.Block{built[2], built[6], built[7]}},
+			{Heading: n("Where time goes"), Blocks: []page.Block{built[2], built[6], built[7], built[8]}},
 		},
 		Foot: []string{n("All data is invented. Fenwater is an invented builder.")},
 	}
@@ -179,15 +179,40 @@ func demoGantt(n namer) chart.Gantt {
 		Figure: chart.Figure{ID: "diary", Finding: n("The two Rush 23 molds wait for the same crew on Tuesday"), Alt: n("Bars of work by mold over one week.")},
 		From:   monday, To: monday.AddDate(0, 0, 5),
 		Rows:  []string{n("Sedge 20 mold 1"), n("Rush 23 mold 1"), n("Rush 23 mold 2"), n("Reed 26 mold 1")},
-		Kinds: []string{n("worked on"), n("curing"), n("waits for laminators")},
+		Kinds: []string{n("worked on"), n("curing"), n("waits for laminators")}, Shaded: n("night"),
+	}
+	for day := range 5 {
+		c.Shades = append(c.Shades, chart.Shade{From: monday.AddDate(0, 0, day).Add(-6 * time.Hour), To: monday.AddDate(0, 0, day).Add(7 * time.Hour)})
 	}
 	for row := range 4 {
 		at := monday.Add(time.Duration(row*3-6) * time.Hour)
 		for k := range 12 {
 			end := at.Add(time.Duration(6+(k*5+row*3)%9) * time.Hour)
-			c.Bars = append(c.Bars, chart.Bar{Row: row, Kind: k % 3, Start: at, End: end, Label: n([]string{"lay-up", "cure", "wait"}[k%3])})
+			c.Bars = append(c.Bars, chart.Bar{Row: row, Kind: k % 3, Start: at, End: end, Label: n([]string{"lay-up", "cure", "wait"}[k%3]), Thin: k%3 == 2})
 			at = end
 		}
+	}
+	return c
+}
+
+func demoLoads(n namer) chart.Loads {
+	c := chart.Loads{Figure: chart.Figure{ID: "by-week", Finding: n("Work waits longest for laminators, most in week 28"), Alt: n("Grid of use and waits by week.")},
+		Rows: []string{n("lamination"), n("gel booth"), n("hoist")}, Weeks: weeks(n)}
+	for w := range c.Weeks {
+		tick := ""
+		if w%13 == 0 {
+			tick = n([]string{"Jan", "Apr", "Jul", "Oct"}[w/13])
+		}
+		c.Ticks = append(c.Ticks, tick)
+	}
+	for i := range c.Rows {
+		var use, wait []float64
+		for w := range c.Weeks {
+			hot := math.Exp(-math.Pow(float64(w)-28, 2) / 60)
+			use, wait = append(use, 60-20*float64(i)+30*hot), append(wait, (20+90*hot)/float64(1+i*i))
+		}
+		use[51], wait[51] = math.NaN(), math.NaN()
+		c.Use, c.Wait = append(c.Use, use), append(c.Wait, wait)
 	}
 	return c
 }

@@ -1,7 +1,7 @@
 // Package chart builds the figures of a page from numbers and names.
 //
 // Each type is one kind of figure: Scatter, Band, Lines, Stack, Heat,
-// Intervals, Pareto, Gantt. Its Build checks the numbers, rounds and labels
+// Intervals, Pareto, Gantt, Loads. Its Build checks the numbers, rounds and labels
 // them once, and returns a page.Chart with the drawing, its legend and the
 // table of the same numbers.
 //

@@ -3,6 +3,7 @@ package chart
 import (
 	"time"
 
+	"github.com/go-echarts/go-echarts/v2/charts"
 	"github.com/go-echarts/go-echarts/v2/opts"
 
 	"moldturn/reports/cells"
@@ -13,10 +14,15 @@ import (
 // as far as they lie within From and To.
 type Gantt struct {
 	Figure
-	From, To time.Time // the shown time, To after From
+	From, To time.Time // the shown time, To after From; whole minutes
 	Rows     []string
 	Kinds    []string // what a bar can be, 1 to page.Colors
 	Bars     []Bar
+	Shades   []Shade // behind the bars: nights, weekends
+	Shaded   string  // what the shades are, for the legend; "" without
+	// Numbers is the table behind the figure; without columns it has a row for
+	// each bar.
+	Numbers cells.Table
 }
 
 // Bar is one stretch of work. Row and Kind are indexes.
@@ -24,9 +30,13 @@ type Bar struct {
 	Row, Kind  int
 	Start, End time.Time // End not before Start
 	Label      string    // shown in the bar where it fits
+	Thin       bool      // a wait, told by shape as well as by color
 }
 
-// clock is how moments are printed in tips and tables.
+// Shade is a stretch of the time axis. To is not before From.
+type Shade struct{ From, To time.Time }
+
+// clock is how moments are printed in tables.
 const clock = "Mon Jan 2 15:04"
 
 // Build makes the figure. Times are shown as they are in UTC, as a plan's own
@@ -36,30 +46,83 @@ func (c Gantt) Build() (page.Chart, error) {
 	if err := c.check(); err != nil {
 		return page.Chart{}, err
 	}
-	table := cells.Table{Columns: []cells.Column{{Head: ""}, {Head: "what"}, {Head: "kind"}, {Head: "start"}, {Head: "end"}}}
-	var data []opts.CustomData
-	var labels []string
-	var tips []tip
-	for _, b := range c.Bars {
-		if !b.End.After(c.From) || !b.Start.Before(c.To) {
-			continue
-		}
-		row, kind, label := cells.OneLine(c.Rows[b.Row]), cells.OneLine(c.Kinds[b.Kind]), cells.OneLine(b.Label)
-		start, end := b.Start.UTC().Format(clock), b.End.UTC().Format(clock)
-		data = append(data, opts.CustomData{Value: []int64{b.Start.UnixMilli(), b.End.UnixMilli(), int64(b.Row), int64(b.Kind), int64(b.Kind)}})
-		labels = append(labels, label)
-		tips = append(tips, tip{row, [][]string{{kind, label}, {"start", start}, {"end", end}}})
-		table.Rows = append(table.Rows, cells.Texts(row, label, kind, start, end))
-	}
-	option, err := rectangles(c.ID, "segments", data, c.timeAxis(), nameAxis("rows", clean(c.Rows), true))
+	data, labels := c.data()
+	option, err := c.option(data)
 	if err != nil {
 		return page.Chart{}, err
 	}
-	option["useUTC"] = true
-	out := c.chart(page.Segments, rowsHeight(len(c.Rows), 34), table)
+	table := c.Numbers
+	if len(table.Columns) == 0 {
+		table = c.table()
+	}
+	out := c.chart(page.Gantt, rowsHeight(len(c.Rows), 34), table)
 	out.Options, out.Legend = option, fills(c.Kinds)
-	out.Data = map[string]any{"labels": labels, "tips": map[string]any{"segments": tips}}
+	shades := [][2]int64{}
+	for _, s := range c.Shades {
+		shades = append(shades, [2]int64{c.minute(s.From), c.minute(s.To)})
+	}
+	if c.Shaded != "" {
+		out.Legend = append(out.Legend, page.Key{Label: cells.OneLine(c.Shaded), Form: page.Dim})
+	}
+	out.Data = map[string]any{"labels": labels, "kinds": clean(c.Kinds), "from": c.From.UnixMilli(), "shades": shades}
 	return out, nil
+}
+
+// minute is how long after From a moment is, within the shown time.
+func (c Gantt) minute(t time.Time) int64 {
+	return int64(min(max(t.Sub(c.From), 0), c.To.Sub(c.From)) / time.Minute)
+}
+
+func (c Gantt) shows(b Bar) bool { return b.End.After(c.From) && b.Start.Before(c.To) }
+
+// data is the bars as numbers, [start, end, row, kind, thin, label], and the
+// texts that labels point to, each once.
+func (c Gantt) data() (data [][6]int64, labels []string) {
+	at := map[string]int{} // never ranged over
+	for _, b := range c.Bars {
+		if !c.shows(b) {
+			continue
+		}
+		label := cells.OneLine(b.Label)
+		k, ok := at[label]
+		if !ok {
+			k = len(labels)
+			at[label], labels = k, append(labels, label)
+		}
+		thin := int64(0)
+		if b.Thin {
+			thin = 1
+		}
+		data = append(data, [6]int64{c.minute(b.Start), c.minute(b.End), int64(b.Row), int64(b.Kind), thin, int64(k)})
+	}
+	return data, labels
+}
+
+// option has the shades as one drawing, and the bars above them.
+func (c Gantt) option(data [][6]int64) (map[string]any, error) {
+	b := charts.NewCustom()
+	b.SetGlobalOptions(common(c.ID, "item")...)
+	b.AddSeries("", []opts.CustomData{{Value: []int64{c.From.UnixMilli(), 0}}}, charts.WithSeriesId("shades"))
+	b.AddSeries("", nil, charts.WithSeriesId("stretches"))
+	option, err := optionOf(b, c.timeAxis(), nameAxis("rows", clean(c.Rows), true))
+	if err != nil {
+		return nil, err
+	}
+	option["useUTC"] = true
+	adjust(option, 0, map[string]any{"silent": true, "z": 0, "clip": false, "tooltip": hidden()})
+	adjust(option, 1, map[string]any{"z": 2, "clip": false, "data": data})
+	return option, nil
+}
+
+func (c Gantt) table() cells.Table {
+	t := cells.Table{Columns: []cells.Column{{Head: ""}, {Head: "what"}, {Head: "kind"}, {Head: "start"}, {Head: "end"}}}
+	for _, b := range c.Bars {
+		if c.shows(b) {
+			t.Rows = append(t.Rows, cells.Texts(cells.OneLine(c.Rows[b.Row]), cells.OneLine(b.Label), cells.OneLine(c.Kinds[b.Kind]),
+				b.Start.UTC().Format(clock), b.End.UTC().Format(clock)))
+		}
+	}
+	return t
 }
 
 func (c Gantt) check() error {
@@ -77,6 +140,11 @@ func (c Gantt) check() error {
 		}
 		if b.End.Before(b.Start) {
 			return c.fault("bar %d ends before it starts", i+1)
+		}
+	}
+	for i, s := range c.Shades {
+		if s.To.Before(s.From) {
+			return c.fault("shade %d ends before it starts", i+1)
 		}
 	}
 	return nil

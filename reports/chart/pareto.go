@@ -15,8 +15,9 @@ import (
 // running sum: how many causes make most of it. Bars and sum share one axis.
 type Pareto struct {
 	Figure
-	Of     Axis // what is counted: "waiting", "h a week"
-	Causes []Cause
+	Of      Axis // what is counted: "waiting", "h a week"
+	Amounts bool // bars tell the amount with its share, not the share alone
+	Causes  []Cause
 }
 
 // Cause is one cause with its amount, not negative.
@@ -50,7 +51,7 @@ func (c Pareto) Build() (page.Chart, error) {
 	for i, e := range causes {
 		at += e.Amount
 		name, share, run := cells.OneLine(e.Name), percent(e.Amount/total), percent(at/total)
-		names, labels = append(names, name), append(labels, share)
+		names, labels = append(names, name), append(labels, c.label(e.Amount, share))
 		bars = append(bars, opts.CustomData{Value: []float64{100 * e.Amount / total, float64(i), 100 * at / total}})
 		line = append(line, [2]float64{100 * at / total, float64(i)})
 		tips = append(tips, tip{name, [][]string{{c.Of.title(), c.Of.number(e.Amount)}, {"share", share}, {"running sum", run}}})
@@ -66,6 +67,14 @@ func (c Pareto) Build() (page.Chart, error) {
 	out.AxisX = "share of " + cells.OneLine(c.Of.Name) + " →"
 	out.Legend = []page.Key{{Label: "share", Form: page.Fill}, {Label: "running sum", Form: page.Line, Color: 1}}
 	return out, nil
+}
+
+// label is what stands in or beside a bar.
+func (c Pareto) label(amount float64, share string) string {
+	if !c.Amounts {
+		return share
+	}
+	return c.Of.number(amount) + " (" + share + ")"
 }
 
 func (c Pareto) option(names []string, bars []opts.CustomData, line [][2]float64) (map[string]any, error) {

@@ -10,10 +10,12 @@ const (
 	Points    Kind = "points"    // named points with error bars on both axes
 	Band      Kind = "band"      // lines with a band around them
 	Lines     Kind = "lines"     // several lines
-	Segments  Kind = "segments"  // rectangles in rows: stacked bars, Gantt
+	Segments  Kind = "segments"  // rectangles in rows: stacked bars
 	Grid      Kind = "grid"      // heat map
 	Intervals Kind = "intervals" // values with intervals, one a row
 	Pareto    Kind = "pareto"    // sorted shares and their running sum
+	Gantt     Kind = "gantt"     // what each row does, hour by hour
+	Loads     Kind = "loads"     // use and waits of each row, week by week
 )
 
 // Chart is a figure: heading, legend, drawing, and the numbers behind it.
@@ -46,6 +48,7 @@ const (
 	Mark  Form = "mark"  // point symbol
 	Cloud Form = "cloud" // band around a line
 	Ramp  Form = "ramp"  // scale of a heat map, low to high
+	Dim   Form = "dim"   // shaded ground
 )
 
 // Key is one entry of a legend. Color and Pattern are indexes: 0 to Colors-1

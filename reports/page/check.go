@@ -54,7 +54,7 @@ func (c Chart) Check() error {
 		return fmt.Errorf("chart id %q: allowed are a-z, 0-9 and -, a letter first", c.ID)
 	case c.Finding == "" || c.Alt == "":
 		return fmt.Errorf("chart %s: it needs a finding and an alternative text", c.ID)
-	case !slices.Contains([]Kind{Points, Band, Lines, Segments, Grid, Intervals, Pareto}, c.Kind):
+	case !slices.Contains([]Kind{Points, Band, Lines, Segments, Grid, Intervals, Pareto, Gantt, Loads}, c.Kind):
 		return fmt.Errorf("chart %s: unknown kind %q", c.ID, c.Kind)
 	case c.Height < 80 || c.Height > 4000:
 		return fmt.Errorf("chart %s: height %d is not within 80 to 4000 pixels", c.ID, c.Height)

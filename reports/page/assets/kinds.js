@@ -1,6 +1,7 @@
 // What each kind adds to an option that came as data: functions for the series
 // with a given id, and limits that depend on the width of the drawing.
-var MAKERS = { bars: crossBars, names: names, segments: segments, cells: cells, spans: spans, shares: shares };
+var MAKERS = { bars: crossBars, names: names, segments: segments, cells: cells, spans: spans, shares: shares,
+  shades: shades, stretches: stretches, loads: loads };
 var KINDS = {
   points: ['bars', 'names'],
   band: [],
@@ -8,7 +9,9 @@ var KINDS = {
   segments: ['segments'],
   grid: ['cells'],
   intervals: ['spans'],
-  pareto: ['shares']
+  pareto: ['shares'],
+  gantt: ['shades', 'stretches'],
+  loads: ['loads']
 };
 
 function equip(kind, option, ctx) {
@@ -17,7 +20,7 @@ function equip(kind, option, ctx) {
     if (KINDS[kind].indexOf(s.id) >= 0) { s.renderItem = MAKERS[s.id](ctx); }
   });
   var tip = option.tooltip;
-  tip.formatter = tipFor(ctx.data.tips);
+  tip.formatter = TIPS[kind] ? TIPS[kind](ctx, option) : tipFor(ctx.data.tips);
   tip.backgroundColor = ctx.p['@paper'];
   tip.borderColor = ctx.p['@rule'];
   tip.padding = [6, 10];
@@ -81,7 +84,7 @@ function margins(option, ctx) {
     left = Math.max(left, widest(ends.slice(0, 1), ctx) / 2 + 2);
     right = Math.max(right, widest(ends.slice(1), ctx) / 2 + 2);
   }
-  if (ctx.kind === 'intervals') { right = Math.max(right, widest(ctx.data.labels, ctx) + 12); }
+  if (ctx.kind === 'intervals' || ctx.kind === 'loads') { right = Math.max(right, widest(ctx.data.labels, ctx) + 12); }
   return { left: left, right: right, top: ABOVE, bottom: BELOW, outerBoundsMode: 'none' };
 }
 
