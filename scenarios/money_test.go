@@ -77,6 +77,9 @@ func everyPrice(s *money.Setup) []*float64 {
 	for i := range s.Plant.Parts {
 		out = append(out, &s.Plant.Parts[i].GelPrice, &s.Plant.Parts[i].MoldPrice)
 	}
+	for i := range s.Plant.Small {
+		out = append(out, &s.Plant.Small[i].GelPrice)
+	}
 	for i := range s.Plant.Models {
 		out = append(out, &s.Plant.Models[i].Margin)
 	}

@@ -31,6 +31,7 @@ func (b *builder) prices(f *record.Frame) *money.Setup {
 	s := &money.Setup{Plant: study.MoneyPlant(b.plan, f), Prices: b.priceList(m)}
 	b.margins(s)
 	b.materials(s, m)
+	b.smallParts(s, m)
 	x := m.At("flush")
 	density := m.At("gel_coat.density").Number()
 	flush := func(kind string) money.Flush {
@@ -122,13 +123,38 @@ func (b *builder) material(x *money.Part, m, v *Value, barrier bool) {
 	if v.At("mold_price").Given() {
 		x.MoldPrice = v.At("mold_price").Dollars()
 	}
-	grade := v.At("grade").Text()
-	price, known := g.At("price").Item(grade)
-	if !known {
-		b.complain(g.At("price"), "no price for gel coat of grade "+quoted(grade), "money.gel_coat.price: {"+grade+": $7}", "")
-		return
+	x.GelPrice = b.gelPrice(m, v.At("grade").Text())
+}
+
+// smallParts says what background work takes. Its glass is what the plant's
+// laminate has with so much resin.
+func (b *builder) smallParts(s *money.Setup, m *Value) {
+	glass := m.At("laminate.glass").Share()
+	grams := func(kg float64) int64 { return int64(1000*kg + 0.5) }
+	k := 0
+	for _, v := range b.v.Each("background") {
+		x := &s.Plant.Small[k]
+		k++
+		resin := v.At("resin").Kilograms()
+		x.Gel, x.Resin = grams(v.At("gel_coat").Kilograms()), grams(resin)
+		if glass < 1 {
+			x.Glass = grams(resin * glass / (1 - glass))
+		}
+		if x.Gel > 0 {
+			x.GelPrice = b.gelPrice(m, v.At("grade").Text())
+		}
 	}
-	x.GelPrice = price.Dollars()
+}
+
+// gelPrice is the price of a kg of gel coat of a grade, which must have one.
+func (b *builder) gelPrice(m *Value, grade string) float64 {
+	prices := m.At("gel_coat.price")
+	price, known := prices.Item(grade)
+	if !known {
+		b.complain(prices, "no price for gel coat of grade "+quoted(grade), "money.gel_coat.price: {"+grade+": $7}", "")
+		return 0
+	}
+	return price.Dollars()
 }
 
 // barriers tells of each part type whether its route sprays a barrier coat: a

@@ -19,6 +19,7 @@ type Quantities struct {
 	PotFlush, PumpFlush []int64                           // changes of color by the part type sprayed next
 	RepairTime          [2][]int64                        // person-ms of mold repair, routine and after sticking, by part type
 	ReworkTime          []int64                           // person-ms with rework materials, by model
+	SmallTime           []int64                           // person-ms by kind of background work
 	BoothTime           [12]int64                         // ms of a booth spraying, by month
 	FloorTime           []int64                           // boat-ms by model
 	MoldTime            [record.Doings + 1]int64          // mold-ms by activity; the last is waiting
@@ -87,6 +88,7 @@ func NewBook(p *Plant) *Book {
 	for _, list := range []*[]int64{&q.ReworkTime, &q.FloorTime, &q.Shipped, &q.Escaped, &q.LateTime, &b.floor} {
 		*list = make([]int64, models)
 	}
+	q.SmallTime = make([]int64, len(p.Small))
 	q.EscapesByWeek = map[int]int64{}
 	return b
 }

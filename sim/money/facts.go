@@ -92,6 +92,9 @@ func (b *Book) labor(s *record.Span, step Step, time int64) {
 	case part != nil && part.respray && class == Work && s.Doing == record.Spraying:
 		class = InternalFailure
 	}
+	if k := b.plant.back(s.Route); k >= 0 {
+		b.q.SmallTime[k] += time
+	}
 	model := b.modelOf(s.Part, s.Order)
 	b.q.Labor[s.Craft][s.Doing][class][model] += time
 	if step.Repair {

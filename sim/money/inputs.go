@@ -44,6 +44,7 @@ func gelInputs() []param.Row {
 	return []param.Row{
 		{Path: "money.gel_coat.price", Kind: param.Map, Default: "{entry: $5, medium: $7, premium: $11}", Doc: "gel coat per kg by grade, catalyst included", Mark: param.Memory, Source: "bulk gel coat $5 – $7 – $11 per kg; " + memory},
 		{Path: "money.gel_coat.price.*", Kind: param.Money, Low: 0, High: 1e6, Doc: "price per kg of a grade", Mark: param.Memory, Source: memory},
+		{Path: "background.*.grade", Kind: param.Text, Default: "medium", Doc: "grade of the gel coat that it takes, for its price", Mark: param.User, Source: yours},
 		{Path: "money.gel_coat.density", Kind: param.Number, Low: 0.5, High: 3, Default: "1.2", Doc: "kg per L of gel coat", Mark: param.Memory, Source: "1.1 – 1.35; " + memory},
 		{Path: "money.gel_coat.transfer", Kind: param.Share, Low: 0.05, High: 1, Default: "78 %", Doc: "share of sprayed gel coat that ends up on the mold", Mark: param.Memory, Source: "65 – 90 %; " + memory},
 		{Path: "money.gel_coat.band_area", Kind: param.Share, Default: "8 %", Doc: "share of the part that an accent band covers", Mark: param.Assumption, Source: guessed},

@@ -17,6 +17,8 @@ type Plant struct {
 	Models []Model
 	Parts  []Part
 	Routes [][]Step // by route and step
+	Small  []Small  // kinds of background work
+	Back   []int    // by route: the kind of background work, -1 for none
 
 	LightCoats, FullCoats int64     // of wax that a strip leaves
 	PotFlush, PumpFlush   []float64 // minutes of a flush, by kind of gun
@@ -53,6 +55,14 @@ type Part struct {
 	MoldLife  float64 // turns, resurfacing included; 0: without end
 }
 
+// Small is a kind of background work, such as small parts, with what a labor
+// hour of it takes, in whole grams.
+type Small struct {
+	Name              string
+	Gel, Resin, Glass int64
+	GelPrice          float64 // per kg, of its grade
+}
+
 // Step is what the ledger must know of a step of a route.
 type Step struct {
 	Class  Class
@@ -80,6 +90,14 @@ func (p *Plant) step(s *record.Span) Step {
 		return Step{}
 	}
 	return p.Routes[s.Route][s.Step]
+}
+
+// back is the kind of background work of a route, -1 for none.
+func (p *Plant) back(route int16) int {
+	if route < 0 || int(route) >= len(p.Back) {
+		return -1
+	}
+	return p.Back[route]
 }
 
 // Years is how long the counted time is, in years of 365.25 days.

@@ -43,6 +43,9 @@ func (s *Setup) Price(q *Quantities) *Ledger {
 	for i := range s.Plant.Parts {
 		p.part(i)
 	}
+	for k := range s.Plant.Small {
+		p.small(k)
+	}
 	p.shop()
 	p.boats()
 	return &p.g

@@ -52,8 +52,8 @@ func materialInputs() []param.Row {
 
 func amountInputs() []param.Row {
 	return []param.Row{
-		{Path: "background.*.gel_coat", Kind: param.Mass, Low: 0, High: 1000, Default: "0 kg", Doc: "gel coat that a labor hour of it takes, for the permit ledger", Mark: param.User, Source: yours},
-		{Path: "background.*.resin", Kind: param.Mass, Low: 0, High: 1000, Default: "0 kg", Doc: "resin that a labor hour of it takes, for the permit ledger", Mark: param.User, Source: yours},
+		{Path: "background.*.gel_coat", Kind: param.Mass, Low: 0, High: 1000, Default: "0 kg", Doc: "gel coat that a labor hour of it takes, for the ledgers", Mark: param.User, Source: yours},
+		{Path: "background.*.resin", Kind: param.Mass, Low: 0, High: 1000, Default: "0 kg", Doc: "resin that a labor hour of it takes, for the ledgers", Mark: param.User, Source: yours},
 		{Path: "permit.molds.here", Kind: param.Flag, Default: "true", Doc: "new molds are made in this plant", Mark: param.User, Source: yours},
 		{Path: "permit.molds.film", Kind: param.Length, Low: 0, High: 5, Default: "36 mil", Doc: "wet tooling gel coat of a new mold, all coats", Mark: param.Published, Source: "two coats of 18 ± 2 mil: \"Matters needing attention in mold gel coat operation\", resin maker 2020"},
 		{Path: "permit.molds.resurfacing", Kind: param.Length, Low: 0, High: 5, Default: "0 mil", Doc: "wet tooling gel coat of a mold that is resurfaced; sanding and polishing take none", Mark: param.Assumption, Source: guessed},

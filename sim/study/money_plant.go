@@ -23,6 +23,14 @@ func MoneyPlant(p *sim.Plan, f *record.Frame) money.Plant {
 		out.Parts = append(out.Parts, money.Part{Name: p.Models[x.Model].Name + " " + x.Name, Model: int(x.Model),
 			Area: int64(x.Area*1e4 + 0.5), MoldLife: float64(p.Life.Limit * (p.Life.Resurfaces + 1))})
 	}
+	out.Back = make([]int, len(p.Routes))
+	for i := range out.Back {
+		out.Back[i] = -1
+	}
+	for k := range p.Background {
+		out.Small = append(out.Small, money.Small{Name: p.Background[k].Name})
+		out.Back[p.Background[k].Route] = k
+	}
 	for i := range p.Routes {
 		var steps []money.Step
 		for k := range p.Routes[i].Steps {

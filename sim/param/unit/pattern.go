@@ -28,7 +28,7 @@ func Pattern(k param.Kind) string {
 		return `^(` + anyCase("true") + "|" + anyCase("false") + "|" + anyCase("yes") + "|" +
 			anyCase("no") + "|" + anyCase("on") + "|" + anyCase("off") + `)$`
 	case param.Money:
-		return `^([-+−]? *\$ *` + numberPattern + ` *(` + signPattern(k) + `)|[-+−]?0+(\.0*)?)$`
+		return `^([-+−]? *([$£¥₠-⃏]|[A-Z]{3}) *` + numberPattern + ` *(` + signPattern(k) + `)|[-+−]?0+(\.0*)?)$`
 	case param.Rate:
 		return `^` + numberPattern + ` *((/|per ) *(` + strings.ReplaceAll(signPattern(k), "/", "") + `))?$`
 	}

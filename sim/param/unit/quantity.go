@@ -16,7 +16,7 @@ func parseQuantity(k param.Kind, s string) (float64, *Problem) {
 	rest := s
 	if k == param.Money {
 		var problem *Problem
-		if rest, problem = cutDollar(s); problem != nil {
+		if rest, problem = cutSign(s); problem != nil {
 			return 0, problem
 		}
 	}
@@ -143,25 +143,59 @@ func allowed(k param.Kind) string {
 	return strings.Join(signs, ", ")
 }
 
-// cutDollar takes the dollar sign out of an amount and leaves a number with
-// its sign. Only 0 may be written without one.
-func cutDollar(s string) (string, *Problem) {
-	sign, amount := "", s
-	for _, minus := range []string{"-", "−", "+"} {
-		if tail, found := strings.CutPrefix(s, minus); found {
-			sign, amount = minus, strings.TrimSpace(tail)
-			break
-		}
-	}
-	if tail, found := strings.CutPrefix(amount, "$"); found {
-		return sign + strings.TrimSpace(tail), nil
+// cutSign takes the sign of a currency out of an amount and leaves a number with
+// its own sign. Only 0 may be written without one.
+func cutSign(s string) (string, *Problem) {
+	minus, amount := cutMinus(s)
+	if sign := currency(amount); sign != "" {
+		return minus + strings.TrimSpace(amount[len(sign):]), nil
 	}
 	number, rest, ok := scanNumber(s)
 	switch {
 	case ok && number.Sign() == 0 && rest == "":
 		return s, nil
 	case ok:
-		return "", &Problem{Message: shown(s) + " has no currency sign", Hint: "write " + sign + "$" + amount}
+		return "", &Problem{Message: shown(s) + " has no currency sign", Hint: "write " + minus + "$" + amount}
 	}
 	return "", &Problem{Message: shown(s) + " is not " + param.Money.String(), Hint: example(param.Money)}
+}
+
+// cutMinus takes a leading sign off a number.
+func cutMinus(s string) (sign, rest string) {
+	for _, minus := range []string{"-", "−", "+"} {
+		if tail, found := strings.CutPrefix(s, minus); found {
+			return minus, strings.TrimSpace(tail)
+		}
+	}
+	return "", s
+}
+
+// Currency is the sign that an amount of money is written with: "$", "€" or
+// three capital letters, "EUR". Empty for a text without one.
+func Currency(text string) string {
+	_, amount := cutMinus(strings.TrimSpace(text))
+	return currency(amount)
+}
+
+// currency is the sign at the start of s: one of $ £ ¥ or of the block Currency
+// Symbols of Unicode (U+20A0 to U+20CF), or three capital letters, as the codes
+// of ISO 4217 are.
+func currency(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	if r == '$' || r == '£' || r == '¥' || r >= 0x20A0 && r <= 0x20CF {
+		return s[:n]
+	}
+	const code = 3
+	if len(s) <= code {
+		return ""
+	}
+	for i := range code {
+		if s[i] < 'A' || s[i] > 'Z' {
+			return ""
+		}
+	}
+	if next, _ := utf8.DecodeRuneInString(s[code:]); unicode.IsLetter(next) {
+		return ""
+	}
+	return s[:code]
 }

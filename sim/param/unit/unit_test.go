@@ -124,3 +124,24 @@ func TestProblems(t *testing.T) {
 		}
 	}
 }
+
+// An amount has the sign of a currency before it, any of them: one of the block
+// Currency Symbols of Unicode, or a code of three letters as in ISO 4217.
+func TestAmountsInAnyCurrency(t *testing.T) {
+	for _, c := range []struct {
+		text, sign string
+		want       float64
+	}{{"€1,200", "€", 1200}, {"-£40k", "£", -40000}, {"¥ 3", "¥", 3}, {"EUR 1.5M", "EUR", 1.5e6}, {"CHF20", "CHF", 20}, {"$7", "$", 7}, {"0", "", 0}} {
+		if got, err := Parse(param.Money, c.text); err != nil || got != c.want || Currency(c.text) != c.sign {
+			t.Errorf("%s: %v, sign %q, %v", c.text, got, Currency(c.text), err)
+		}
+		if !regexp.MustCompile(Pattern(param.Money)).MatchString(c.text) {
+			t.Errorf("the pattern for editors does not match %s", c.text)
+		}
+	}
+	for _, text := range []string{"12", "eur 3", "EURO 3", "kg 3", "€", "EUR", "€x"} {
+		if got, err := Parse(param.Money, text); err == nil {
+			t.Errorf("%q is read as %v", text, got)
+		}
+	}
+}
