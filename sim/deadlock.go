@@ -47,23 +47,32 @@ func (d *Deadlock) Error() string {
 
 // pass lets time pass until the end of the run, and looks in between whether
 // work waits in a circle.
-func (r *Run) pass(h clock.Handler) error {
+func (r *Run) pass(h clock.Handler) error { return r.passUntil(h, r.plan.Length) }
+
+// passUntil is pass up to an instant. Circles are looked for at the same
+// instants wherever a run is stopped in between.
+func (r *Run) passUntil(h clock.Handler, end clock.Time) error {
+	end = min(end, r.plan.Length)
 	every := lookEvery
 	if !r.keepsPlaces() {
-		every = r.plan.Length
+		every = max(r.plan.Length, 1)
 	}
-	for {
-		until := min(r.clk.Now()+every, r.plan.Length)
-		if err := r.clk.Run(until, h); err != nil {
+	for r.clk.Now() < end || end == r.plan.Length {
+		look := min((r.clk.Now()/every+1)*every, r.plan.Length)
+		if err := r.clk.Run(min(look, end), h); err != nil {
 			return err
+		}
+		if end < look {
+			return nil
 		}
 		if d := r.deadlock(); d != nil {
 			return d
 		}
-		if until >= r.plan.Length {
+		if look >= r.plan.Length {
 			return nil
 		}
 	}
+	return nil
 }
 
 // keepsPlaces says whether some step takes a place of which there are only so

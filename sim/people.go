@@ -10,8 +10,7 @@ import (
 type crewState struct {
 	craft   int16
 	crew    int16
-	first   uint64 // person slots of the craft before this crew's
-	present int32  // of the people planned
+	present int32 // of the people planned
 	on      bool
 	breaks  bool // off for a break, not for the day
 }
@@ -19,22 +18,24 @@ type crewState struct {
 // startCrews sets up the people and their calendars.
 func (r *Run) startCrews() {
 	for c := range r.plan.Crafts {
-		var all []*shift.Calendar
-		slot := uint64(0)
 		for i := range r.plan.Crafts[c].Crews {
-			crew := &r.plan.Crafts[c].Crews[i]
-			all = append(all, crew.Hours)
 			k := int32(len(r.crews))
-			r.crews = append(r.crews, crewState{craft: int16(c), crew: int16(i), first: slot})
-			slot += uint64(crew.People)
+			r.crews = append(r.crews, crewState{craft: int16(c), crew: int16(i)})
 			r.crewChange(k)
 		}
-		if len(all) == 1 {
-			r.hours = append(r.hours, all[0])
-		} else {
-			r.hours = append(r.hours, shift.Union(all...))
-		}
 	}
+}
+
+// hoursOf is when anybody of a craft is at work.
+func hoursOf(c *Craft) *shift.Calendar {
+	if len(c.Crews) == 1 {
+		return c.Crews[0].Hours
+	}
+	var all []*shift.Calendar
+	for i := range c.Crews {
+		all = append(all, c.Crews[i].Hours)
+	}
+	return shift.Union(all...)
 }
 
 // crewChange is the start or end of a crew's shift or break.
@@ -78,7 +79,7 @@ func (c *crewState) there() int32 {
 }
 
 // present counts who of a crew came on a day. A person's luck is that of the
-// craft, the person's number and the date, whoever else is planned.
+// craft, the person's slot and the date, whoever else is planned.
 func (r *Run) present(c *crewState, crew *Crew, day int) int32 {
 	absence := r.heatAbsence(c.craft, crew, day)
 	if absence <= 0 {
@@ -86,7 +87,7 @@ func (r *Run) present(c *crewState, crew *Crew, day int) int32 {
 	}
 	n := int32(0)
 	for i := range uint64(crew.People) {
-		if r.root.At2(luckPerson, uint64(c.craft), c.first+i).U(uint64(day+1)) >= absence {
+		if r.root.At2(luckPerson, uint64(c.craft), personSlot(int(c.crew), i)).U(uint64(day+1)) >= absence {
 			n++
 		}
 	}

@@ -35,6 +35,9 @@ type Run struct {
 	clk  *clock.Clock
 	root draw.Key
 
+	seed        uint64 // of root
+	replication int
+
 	jobs       []job
 	freeJobs   []int32
 	serial     int32
@@ -88,21 +91,54 @@ type facts struct {
 // replication and hands every fact to obs. The same plan, air, seed and
 // replication give the same facts in the same order.
 func Simulate(p *Plan, air *Air, seed uint64, replication int, obs record.Observer) error {
-	r := &Run{plan: p, air: air, obs: obs, clk: clock.New(), root: draw.Root(seed, replication), verbs: &verbs}
+	return Begin(p, air, seed, replication, obs).Finish()
+}
+
+// Begin sets a plan up at instant 0, as Simulate does, for a run that is to be
+// stopped on the way; see Run.Until.
+func Begin(p *Plan, air *Air, seed uint64, replication int, obs record.Observer) *Run {
+	r := &Run{plan: p, air: air, obs: obs, clk: clock.New(), seed: seed, replication: replication, root: draw.Root(seed, replication), verbs: &verbs}
 	r.start()
-	if err := r.pass(r); err != nil {
-		return fmt.Errorf("%s: %w", p.Name, err)
+	return r
+}
+
+// Now is the instant up to which everything has happened.
+func (r *Run) Now() clock.Time { return r.clk.Now() }
+
+// Until lets time pass to an instant, at most to the length of the plan. What is
+// due at that very instant has not happened then.
+func (r *Run) Until(t clock.Time) error {
+	if err := r.passUntil(r, t); err != nil {
+		return fmt.Errorf("%s: %w", r.plan.Name, err)
+	}
+	return nil
+}
+
+// Finish lets time pass to the length of the plan and reports all that is still
+// going on then. The run must not be used afterwards.
+func (r *Run) Finish() error {
+	if err := r.Until(r.plan.Length); err != nil {
+		return err
 	}
 	r.close()
 	return nil
 }
 
-// start sets the plant up at instant 0.
-func (r *Run) start() {
+// derive lays out what follows from the plan alone.
+func (r *Run) derive() {
 	p := r.plan
 	for i := range p.Routes {
 		r.steps = append(r.steps, p.Routes[i].Steps)
 	}
+	for c := range p.Crafts {
+		r.hours = append(r.hours, hoursOf(&p.Crafts[c]))
+	}
+}
+
+// start sets the plant up at instant 0.
+func (r *Run) start() {
+	p := r.plan
+	r.derive()
 	r.pools = make([]pool, len(p.Crafts)+len(p.Places)+1)
 	for i := range r.pools {
 		r.pools[i] = newPool()
