@@ -37,7 +37,7 @@ models:
 demand: {book: full, floor_limit: 30}
 strip: {policy: every, every: 10}
 chips: {share: 0 %}
-life: {turns: 0}
+life: {turns: 0, surface_limit: 0}
 run: {replications: 6, years: 1, warm_up: 1}
 alternatives:
 `
