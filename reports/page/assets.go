@@ -19,7 +19,7 @@ const echartsSHA256 = "b66b25aeb4df84e33199dc21694014d336d222cbd9deb0e5a7c14bd6a
 var assets embed.FS
 
 // bootFiles are joined, in this order, into one script.
-var bootFiles = []string{"theme.js", "tip.js", "labels.js", "shapes.js", "floor.js", "kinds.js", "start.js"}
+var bootFiles = []string{"theme.js", "tip.js", "labels.js", "shapes.js", "floor.js", "kinds.js", "start.js", "diary.js"}
 
 // asset returns an embedded file. The names are constants of this package, so
 // a missing one is a fault of the build.
@@ -31,7 +31,7 @@ func asset(name string) string {
 	return string(b)
 }
 
-// boot is the script that draws the charts of a page.
+// boot is the script that draws the charts of a page and steps its diaries.
 func boot() string {
 	var b strings.Builder
 	b.WriteString("(function () {\n'use strict';\n")

@@ -40,6 +40,12 @@ func checkBlock(b Block, seen map[string]bool) error {
 		}
 		seen[b.ID] = true
 		return b.Check()
+	case Diary:
+		if seen[b.ID] {
+			return fmt.Errorf("the id %q is used twice", b.ID)
+		}
+		seen[b.ID] = true
+		return b.Check()
 	}
 	return nil
 }

@@ -17,7 +17,7 @@ type Section struct {
 	Blocks  []Block
 }
 
-// Block is one of Text, Remark, List, Facts, Table and Chart.
+// Block is one of Text, Remark, List, Facts, Table, Chart and Diary.
 type Block interface{ block() }
 
 // Text is a paragraph.

@@ -50,6 +50,7 @@ type blockView struct {
 	Facts        []Fact
 	Table        *tableView
 	Chart        *chartView
+	Diary        *diaryView
 }
 
 type tableView struct {
@@ -89,7 +90,7 @@ func viewOf(p Page) (view, error) {
 			if err != nil {
 				return view{}, err
 			}
-			drawn = drawn || bv.Chart != nil
+			drawn = drawn || bv.Chart != nil || bv.Diary != nil
 			sv.Blocks = append(sv.Blocks, bv)
 		}
 		v.Sections = append(v.Sections, sv)
@@ -123,6 +124,9 @@ func blockOf(b Block) (blockView, error) {
 			return blockView{}, fmt.Errorf("chart %s: %w", b.ID, err)
 		}
 		return blockView{Chart: &chartView{Chart: b, Numbers: tableOf(b.Table), Payload: payload}}, nil
+	case Diary:
+		v, err := diaryOf(b)
+		return blockView{Diary: v}, err
 	}
 	return blockView{}, fmt.Errorf("unknown block %T", b)
 }
