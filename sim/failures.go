@@ -25,7 +25,7 @@ func (r *Run) startFailures() {
 }
 
 func (r *Run) failLuck(f int32, repair uint64) float64 {
-	return r.root.At1(luckFailure, uint64(f)).U(2*r.fails[f].number + repair)
+	return r.root.At1(luckFailure, failureSlot(&r.plan.Failures[f])).U(2*r.fails[f].number + repair)
 }
 
 // nextFailure draws the time to the next failure and lets it run.

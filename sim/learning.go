@@ -133,21 +133,19 @@ func (r *Run) startHires() {
 			h.speed, h.flaws = 1, 1
 			continue
 		}
-		places := 0
 		for i := range r.plan.Crafts[c].Crews {
-			places += r.plan.Crafts[c].Crews[i].People
-		}
-		for i := range places {
-			stayed := math.Log(r.held(c, i).U(0)) / math.Log1p(-h.leaves)
-			h.tenure = append(h.tenure, uint32(min(stayed, 1e6)))
+			for k := range r.plan.Crafts[c].Crews[i].People {
+				stayed := math.Log(r.held(c, i, k).U(0)) / math.Log1p(-h.leaves)
+				h.tenure = append(h.tenure, uint32(min(stayed, 1e6)))
+			}
 		}
 		r.judgeHires(c)
 	}
 }
 
-// held is the luck of one place of a craft: who leaves it, and when.
-func (r *Run) held(c, i int) draw.Key {
-	return r.root.At2(luckTurnover, uint64(c), uint64(i))
+// held is the luck of one place in a crew of a craft: who leaves it, and when.
+func (r *Run) held(c, crew, i int) draw.Key {
+	return r.root.At2(luckTurnover, uint64(c), personSlot(crew, uint64(i)))
 }
 
 // hire brings a craft up to today.
@@ -165,10 +163,14 @@ func (r *Run) hireUntil(c, day int) {
 	h := &r.hires[c]
 	for h.day < day {
 		h.day++
-		for i := range h.tenure {
-			h.tenure[i]++
-			if r.held(c, i).U(uint64(h.day)) < h.leaves {
-				h.tenure[i] = 0
+		at := 0
+		for i := range r.plan.Crafts[c].Crews {
+			for k := range r.plan.Crafts[c].Crews[i].People {
+				h.tenure[at]++
+				if r.held(c, i, k).U(uint64(h.day)) < h.leaves {
+					h.tenure[at] = 0
+				}
+				at++
 			}
 		}
 	}

@@ -43,3 +43,13 @@ const (
 	luckDue
 	luckBandPart // plus the index of the part
 )
+
+// personSlot numbers the people of a craft. Each crew counts from a number of
+// its own, so that one more person on a shift moves nobody's luck on another.
+func personSlot(crew int, person uint64) uint64 { return uint64(crew)<<32 | person }
+
+// failureSlot numbers what can break down by where it is, so that one more
+// booth, or gun set, moves the luck of none that were there.
+func failureSlot(f *Failure) uint64 {
+	return uint64(f.Place)<<40 | uint64(f.Gun-None)<<20 | uint64(f.Unit)
+}
