@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"sync/atomic"
 	"time"
 
@@ -66,12 +67,22 @@ func comesInTime(a *scenarios.Alternative) error {
 	t, ok := study.FirstArrival(p)
 	switch {
 	case t == clock.Never:
-		return failed("for example --set 'models.\"Rush 23\".parts.hull.mold_dates=[2028-03-06]'; some alternative may have them: --alternative NAME",
+		return failed(fmt.Sprintf("for example --set '%s=[%s]'; some alternative may have them: --alternative NAME", datesPath(a), dayIn(p.Start, a.Plant.Frame.From+13*clock.Week)),
 			"no mold comes into %q", a.Name)
 	case !ok:
 		return failed("more --years, or an earlier day", "the first new mold comes on %s, and the simulated years end on %s", dayIn(p.Start, t), dayIn(p.Start, p.Length))
 	}
 	return nil
+}
+
+// datesPath is the path of the dates of new molds of the first part of the plant.
+func datesPath(a *scenarios.Alternative) string {
+	for model, m := range a.Plant.Value.Each("models") {
+		for part := range m.Each("parts") {
+			return fmt.Sprintf("models.%q.parts.%s.mold_dates", model, part)
+		}
+	}
+	return "models.*.parts.*.mold_dates"
 }
 
 // dayIn is the date of an instant.

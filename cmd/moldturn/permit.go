@@ -54,7 +54,7 @@ func runPermit(c *Context, o *common, which string) error {
 	if err != nil {
 		return err
 	}
-	p, err := permitOf(c, o, s, a)
+	p, err := permitOf(c, o, s, a, "simulating the plant for its permit")
 	if err != nil {
 		return err
 	}
@@ -117,14 +117,15 @@ func pickAlternative(s *scenarios.Scenario, name string) (*scenarios.Alternative
 	return nil, failed(hint, "there is no alternative %q\n  allowed: %s", name, strings.Join(names, ", "))
 }
 
-// permitOf simulates one alternative and makes its ledgers.
-func permitOf(c *Context, o *common, s *scenarios.Scenario, a *scenarios.Alternative) (*view.Permit, error) {
+// permitOf simulates one alternative and makes its ledgers; what says in words
+// what for.
+func permitOf(c *Context, o *common, s *scenarios.Scenario, a *scenarios.Alternative, what string) (*view.Permit, error) {
 	one := *s
 	one.Alternatives = []scenarios.Alternative{*a}
 	run := s.Base.Value.At("run")
 	setup := &study.Setup{Alternatives: one.Study(), Replications: o.Replications.Or(run.At("replications").Count()),
 		Seed: o.Seed.Or(uint64(run.At("seed").Count())), Workers: o.workers()}
-	told := newProgress(c, "simulating the plant for its permit", o.Quiet)
+	told := newProgress(c, what, o.Quiet)
 	defer told.Close()
 	var done atomic.Int64
 	setup.Done = func(n int) { told.Update(int(done.Add(int64(n))), setup.Total()) }

@@ -63,8 +63,8 @@ func headings() []heading {
 			return lineStarts("paid.")(l) && l.Of == "hours on shift less hours worked on shift"
 		}},
 		{"paid off the floor", lineStarts("paid.")},
-		{"resin and glass", lineStarts("resin.", "glass.", "scrap_resin.", "scrap_glass.")},
-		{"gel coat and barrier coat", lineStarts("gel_coat", "flush_gel_coat.", "barrier_coat.", "scrap_gel_coat.", "scrap_barrier_coat.")},
+		{"resin and glass", lineStarts("resin.", "glass.", "scrap_resin.", "scrap_glass.", "small_resin.", "small_glass.")},
+		{"gel coat and barrier coat", lineStarts("gel_coat", "flush_gel_coat.", "barrier_coat.", "scrap_gel_coat.", "scrap_barrier_coat.", "small_gel_coat.")},
 		{"wax, strip, solvent, repair and rework materials", lineStarts("wax.", "stripper.", "compound.", "solvent.", "mold_repair.", "rework_materials", "resurfacing.")},
 		{"booth air and heat", lineStarts("booth_")},
 		{"floor and money tied up", lineStarts("floor.", "holding.")},

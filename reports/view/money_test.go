@@ -193,7 +193,7 @@ func TestInvestShowsBothViews(t *testing.T) {
 // up to the ledger.
 func TestEveryLineHasAHeading(t *testing.T) {
 	for _, name := range []string{"labor.gel.x", "paid.gel.idle", "paid.gel.lent", "paid.gel.off_floor", "paid.gel.overtime", "gel_coat.x", "gel_coat_band.x", "gel_coat_again.x", "barrier_coat.x", "resin.x", "glass.x",
-		"scrap_gel_coat.x", "scrap_barrier_coat.x", "scrap_resin.x", "scrap_glass.x", "wax.x", "stripper.x", "compound.x", "resurfacing.x", "solvent.x", "flush_gel_coat.x",
+		"scrap_gel_coat.x", "scrap_barrier_coat.x", "scrap_resin.x", "scrap_glass.x", "wax.x", "stripper.x", "compound.x", "resurfacing.x", "small_gel_coat.x", "small_resin.x", "small_glass.x", "solvent.x", "flush_gel_coat.x",
 		"mold_repair.routine.x", "rework_materials.x", "booth_air", "booth_heat", "training", "warranty.x", "floor.x", "holding.x", "late.x"} {
 		if headingOf(&money.Line{Name: name}) < 0 {
 			t.Errorf("%s has no heading", name)

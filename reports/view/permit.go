@@ -110,7 +110,7 @@ func (p *Permit) Headline() string {
 	if top < 0 {
 		return text + "No twelve months are known: simulate a year or more, or give last year's use."
 	}
-	return text + p.averagingSentence(months) + p.capSentence()
+	return text + p.averagingSentence(months) + p.capSentence() + p.leverSentence()
 }
 
 func (p *Permit) averagingSentence(months []study.PermitMonth) string {
@@ -143,13 +143,47 @@ func (p *Permit) capSentence() string {
 		}
 		return text + "."
 	}
-	n := 0
-	for by[n] == 0 {
-		n++
+	first, half := crossed(by, 1), crossed(by, (len(p.Ledger.Ledgers)+1)/2)
+	text := fmt.Sprintf(" The cap of %s is passed in %s, first at the end of %s", t.with(limit), p.repeats(len(p.Ledger.Ledgers)-never), p.monthName(first))
+	if half > first {
+		text += fmt.Sprintf(" and in half of them by the end of %s", p.monthName(half))
 	}
-	text := fmt.Sprintf(" The cap of %s is passed in %s, first at the end of %s", t.with(limit), p.repeats(len(p.Ledger.Ledgers)-never), p.monthName(n))
 	if left.N > 0 && left.Mean < 0 {
 		text += fmt.Sprintf("; the fullest twelve months hold %s boats too many at this mix", significant(-left.Mean, 2))
+	}
+	return text + "."
+}
+
+// crossed is the number of the month by which so many repeats have passed a cap,
+// -1 when fewer ever do.
+func crossed(byMonth []int, many int) int {
+	sum := 0
+	for n, more := range byMonth {
+		if sum += more; sum >= many {
+			return n
+		}
+	}
+	return -1
+}
+
+// leverSentence names the change that gives most room under the cap; empty
+// without a cap.
+func (p *Permit) leverSentence() string {
+	if p.Ledger.Setup.Cap <= 0 {
+		return ""
+	}
+	best := study.PermitLever{}
+	for _, x := range p.Ledger.Levers() {
+		if x.Room.N > 0 && x.Room.Mean > best.Room.Mean {
+			best = x
+		}
+	}
+	if best.Room.N == 0 {
+		return ""
+	}
+	text := fmt.Sprintf(" Most room comes from %s: %s boats more a year", best.Name, significant(best.Room.Mean, 2))
+	if !best.Complying {
+		text += ", but with it the averaging is not kept"
 	}
 	return text + "."
 }

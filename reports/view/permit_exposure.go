@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"moldturn/reports/cells"
+	"moldturn/reports/page"
 	"moldturn/sim/exposure"
 	measures "moldturn/sim/param/unit"
 )
@@ -14,6 +15,8 @@ const ExposureCaution = "Screening only. This replaces no measurement: what peop
 
 // Exposure is a screening of the air of booths and shop.
 type Exposure struct {
+	Study  *Study // names, inputs and how it was computed
+	Orders bool   // the plant had its dated orders; otherwise orders always waiting
 	Screen exposure.Screen
 	Units  measures.System
 }
@@ -136,4 +139,45 @@ func (e *Exposure) Styrene() cells.Table {
 	t.Notes = append([]string{first}, t.Notes...)
 	t.Notes = append(t.Notes, "Years of the first three limits are from memory; ask for the limits in force.")
 	return t
+}
+
+// Page is the screening as a page.
+func (e *Exposure) Page() (page.Page, error) {
+	orders := "with orders always waiting"
+	if e.Orders {
+		orders = "with its orders"
+	}
+	s := e.Study
+	out := page.Page{Title: s.Scenario + ": air of booths and shop", Lead: e.Headline(), Foot: []string{ExposureCaution, Caution}}
+	answer := page.Section{Heading: "The answer", Blocks: []page.Block{page.Remark(ExposureCaution)}}
+	if s.Note != "" {
+		answer.Blocks = append(answer.Blocks, page.Text(s.Note))
+	}
+	out.Sections = []page.Section{answer, {Heading: "The screening", Blocks: tables(e.Tables())},
+		{Heading: "How it was computed", Blocks: []page.Block{page.List([]string{
+			fmt.Sprintf("%s of %s %s, with %s before them that is not counted.", count(s.Replications, "repeat"), count(s.Years, "year"), orders, count(s.Warm, "year")),
+			"What the plant sprays and lays up is counted month by month as in its permit ledger; emission factors turn it into styrene an hour, while someone sprays for the booth and while someone laminates for the shop.",
+			"Air needed: V·dC = G·dt − Q·C·dt/K in its steady state, with a mixing factor K.",
+		})}},
+		{Heading: "Assumptions", Blocks: s.assumptions()}}
+	return out, nil
+}
+
+// Headline is the answer in a sentence or two.
+func (e *Exposure) Headline() string {
+	b := &e.Screen.Booth
+	fpm, asked, ok := b.Velocity()
+	text := fmt.Sprintf("“%s”: the booth draws %s at its face, ", e.Study.Base().Name, e.velocity(fpm))
+	if ok && fpm >= asked.Low && fpm >= exposure.LeastFace {
+		text += "enough"
+	} else {
+		text += "not enough"
+	}
+	text += ", and its exhaust stays "
+	if b.Explosive() {
+		text += "above"
+	} else {
+		text += "below"
+	}
+	return text + fmt.Sprintf(" a quarter of the lower explosive limit, as screened. The shop gives off %s of styrene while people laminate.", e.rate(e.Screen.Shop.KgPerHour))
 }
