@@ -56,14 +56,14 @@ func (r *Run) verbPulled(j int32) bool {
 	*f = record.Pull{
 		At: now, Order: b.number, Mold: b.mold, Model: p.Model, Part: b.part, Color: piece.color, Turns: m.since,
 		Luster: piece.luster, Green: fin.Green, Dark: dark, Stuck: piece.stuck, Scrapped: scrapped,
-		HeatIndex: heat, Sprayed: piece.sprayBegan, Laminated: piece.laborEnded, Hold: now - piece.laborEnded,
+		HeatIndex: heat, BuildUp: fin.BuildUp, Grown: r.growth(b.part, heat, fin.Green), Sprayed: piece.sprayBegan, Laminated: piece.laborEnded, Hold: now - piece.laborEnded,
 	}
 	if m.lastPull > 0 {
 		f.Cycle = now - m.lastPull
 	}
+	m.buildUp += f.Grown
 	r.obs.Pull(f)
 	m.lastPull = now
-	m.buildUp += r.growth(b.part, heat, fin.Green)
 	m.coats--
 	m.stripped = false
 	if m.breakIn > 0 {

@@ -242,6 +242,9 @@ func (r *Run) season(day int) {
 		}
 		r.note(record.Note{Kind: record.Season, Order: None, Mold: None, Part: None, Place: None, Value: value})
 	}
+	if day%7 == 0 {
+		r.note(record.Note{Kind: record.HeatPeak, Order: None, Mold: None, Part: None, Place: None, Value: r.air.peaks(0, day)})
+	}
 	if next := t + clock.Day; next < r.plan.Length {
 		r.clk.At(next, clock.Change, evDay, int32(day+1))
 	}

@@ -55,6 +55,7 @@ type Pull struct {
 	Dark                     bool       // it shows haze fully: a dark color or a band
 	Cycle                    clock.Time // since the mold's pull before; 0 for its first
 	HeatIndex                float64    // mean from spray to last shot, °F
+	BuildUp, Grown           float64    // of the mold before this part, and what the part added; pulls of a cool mold
 	Sprayed, Laminated, Hold clock.Time // when sprayed, when the last labor ended, how long it was held
 }
 
@@ -111,6 +112,7 @@ const (
 	TouchedUp   // flaws are put right; Value: labor hours
 	Inspected   // a part is inspected for the first time; Value 1 when nothing is to be done
 	Escaped     // shipped with less luster than promised, in the end, or with a missed defect; Value: points short
+	HeatPeak    // a week of the run begins, in a plant with seasons; Value: mean of the last seven daily peaks of the heat index, °F
 	NoteKinds
 )
 

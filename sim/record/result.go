@@ -86,6 +86,7 @@ type Result struct {
 	Load      [][12]Load                // by pool and month
 	MoldHours [][12][States]clock.Time  // by part type and month
 	Waits     [12][]clock.Time          // by month: waits of boats, parts and molds in work for each pool, then for each Reason
+	Heat      [WeeksOfYear]Heat         // by week of the year: heat, build-up and strips
 	ByWeek    []ByWeek                  // by pool; none in results kept by a program that did not count it
 	MoldWaits []clock.Time              // what molds waited for, with a part or without: for each pool, then for each Reason; may be missing like ByWeek
 	Lusters   []float64                 // as pulled, sorted

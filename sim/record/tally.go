@@ -154,6 +154,7 @@ func (t *Tally) Pull(p *Pull) {
 	t.r.ByTurn[season][min(int(p.Turns), MostTurns)].add(p.Luster, t.frame.Target)
 	month, _ := t.span.of(p.At)
 	t.r.ByMonth[month].add(p.Luster, t.frame.Target)
+	t.heatOf(p.At).pull(p)
 }
 
 // Ship implements Observer.
@@ -205,6 +206,7 @@ func (t *Tally) Note(n *Note) {
 		return
 	}
 	t.flaw(n)
+	t.heat(n)
 	t.r.Notes[n.Kind]++
 	t.r.Values[n.Kind] += n.Value
 }
