@@ -61,7 +61,7 @@ func TestEffects(t *testing.T) {
 
 func (e *effect) try(t *testing.T) {
 	s := fenwater(t, 1, e.sets...)
-	setup := &study.Setup{Alternatives: s.Study()[:1], Replications: 4, Seed: 11, Workers: 2}
+	setup := &study.Setup{Alternatives: s.Study()[:1], Replications: 6, Seed: 11, Workers: 2}
 	for _, value := range []string{e.neutral, e.little, e.much} {
 		ch, complaints := ParseChange("--set", e.path+" = "+value)
 		if len(complaints) > 0 {
