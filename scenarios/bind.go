@@ -14,6 +14,8 @@ type binder struct {
 	refs       []*Value // looked up when all names are known
 	changes    []*Value // of kind Changes
 	standard   bool     // inside a default
+	stands     bool     // faults get a stand-in, see further
+	lost       bool     // a fault that no stand-in can help
 }
 
 // Bind checks a document against the tree and gives the value of its root, or
@@ -38,7 +40,7 @@ func (t *Tree) Bind(doc *Document) (*Value, Complaints) {
 func (b *binder) root(doc *Document) *Value {
 	root := &Value{at: doc.root.at}
 	if c := checkVersion(doc); c != nil {
-		b.complaints = append(b.complaints, *c)
+		b.complaints, b.lost = append(b.complaints, *c), true
 		return root
 	}
 	b.bind(b.tree.root, doc.root, root)
@@ -65,6 +67,7 @@ func (b *binder) bind(br *branch, n *node, v *Value) {
 	}
 	v.given = true
 	if n.shape == refused || !b.fits(br, n, v) {
+		b.standIn(v)
 		return
 	}
 	switch br.row.Kind {
@@ -94,6 +97,7 @@ func (b *binder) leftOut(br *branch, v *Value) {
 		b.bind(br, &node{shape: mapping, at: v.at}, v)
 	default:
 		b.complain(v, v.at, v.path+" is missing", short(br.row.Choices), "it has no default: "+br.row.Doc)
+		b.standIn(v)
 	}
 }
 
@@ -120,7 +124,7 @@ func (b *binder) items(br *branch, n *node, v *Value) {
 	for i, item := range n.items {
 		child := &Value{path: fmt.Sprintf("%s[%d]", v.path, i+1), at: item.at}
 		if n.shape == mapping {
-			child.path, child.at = joinPath(v.path, n.keys[i].name), place(n.keys[i].at, item)
+			child.path, child.at, child.named = joinPath(v.path, n.keys[i].name), place(n.keys[i].at, item), n.keys[i].at
 			b.distinct(folded, n.keys[i], child)
 			v.names = append(v.names, n.keys[i].name)
 		}
@@ -149,6 +153,8 @@ func (b *binder) unknownKey(br *branch, k key, v *Value) {
 	where := ""
 	if v.path != "" {
 		where = " in " + v.path
+	} else {
+		b.lost = true
 	}
 	b.complain(v, k.at, fmt.Sprintf("unknown input %q%s", k.name, where), short(br.words()), didYouMean(k.name, br.words()))
 }

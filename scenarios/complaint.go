@@ -67,7 +67,11 @@ func (c Complaint) Place() string {
 //	  hint: did you mean "lamination"?
 func (c Complaint) String() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s: %s\n", c.Place(), printable(c.Message))
+	message := c.Message
+	if c.Line == 0 && strings.HasSuffix(c.File, " "+c.Path) { // the place names the input
+		message = strings.TrimPrefix(message, c.Path+": ")
+	}
+	fmt.Fprintf(&b, "%s: %s\n", c.Place(), printable(message))
 	if c.Line > 0 && strings.TrimSpace(c.Source) != "" {
 		line, indent := excerpt(c.Source, c.Column)
 		fmt.Fprintf(&b, "    %s\n    %s^\n", line, strings.Repeat(" ", indent))

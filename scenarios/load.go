@@ -39,16 +39,17 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 		return nil, Complaints{{File: name, Message: err.Error()}}
 	}
 	doc, complaints := Read(name, data)
-	if len(complaints) > 0 {
+	if doc == nil {
 		return nil, complaints
 	}
-	doc, complaints = tree.Apply(doc, o.Sets...)
-	if len(complaints) > 0 {
-		return nil, complaints
+	if changed, faults := tree.Apply(doc, o.Sets...); len(faults) > 0 {
+		complaints = append(complaints, faults...)
+	} else {
+		doc = changed
 	}
-	v, complaints := tree.Bind(doc)
-	if len(complaints) > 0 {
-		return nil, append(complaints, tree.baseFaults(doc, o)...).sorted()
+	v, faults := tree.Bind(doc)
+	if complaints = append(complaints, faults...); len(complaints) > 0 {
+		return nil, append(complaints, tree.further(doc, o, complaints)...).sorted()
 	}
 	standard, err := standardRoutes()
 	if err != nil {
@@ -75,25 +76,6 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 		return nil, complaints.sorted()
 	}
 	return s, nil
-}
-
-// baseFaults are the complaints about the plant itself of a document whose
-// alternatives have faults of their own; none when it cannot be bound either.
-func (t *Tree) baseFaults(doc *Document, o Options) Complaints {
-	standard, err := standardRoutes()
-	if err != nil {
-		return nil
-	}
-	plain, complaints := t.Apply(doc, Change{Path: "alternatives", value: &node{shape: empty}})
-	if len(complaints) > 0 {
-		return nil
-	}
-	v, complaints := t.Bind(plain)
-	if len(complaints) > 0 {
-		return nil
-	}
-	_, complaints = t.build(v, standard, o)
-	return complaints
 }
 
 // With makes one more alternative of the base: the plant with changes. It is

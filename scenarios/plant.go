@@ -8,7 +8,6 @@ import (
 	"moldturn/sim/cure"
 	"moldturn/sim/money"
 	"moldturn/sim/param"
-	"moldturn/sim/param/guess"
 	"moldturn/sim/param/unit"
 	"moldturn/sim/permit"
 	"moldturn/sim/record"
@@ -156,13 +155,13 @@ func (b *builder) problem(v *Value, err error) {
 	b.complain(v, err.Error(), "", "")
 }
 
-// unknownName adds a complaint about a name that is none of names.
+// unknownName adds a complaint about a name that is none of names: the value of
+// v, or what v itself is called.
 func (b *builder) unknownName(v *Value, noun, name string, names []string) {
-	hint := ""
-	if near := guess.Near(name, names); near != "" {
-		hint = "did you mean " + near + "?"
+	if v.text != name && v.named.line > 0 {
+		v = &Value{path: v.path, at: v.named, text: name}
 	}
-	b.complain(v, "unknown "+noun+" "+quoted(name), short(names), hint)
+	b.complain(v, "unknown "+noun+" "+quoted(name), short(names), didYouMean(name, names))
 }
 
 // base gives the physics packages their inputs by path.

@@ -21,6 +21,7 @@ func (b *binder) resolve(root, v *Value) {
 		p = &unit.Problem{Message: p.Message, Hint: "there is no " + noun + " in this scenario"}
 	}
 	b.wrong(v, p)
+	b.standInName(v, names)
 }
 
 // step is one word of a row's path with the name that stands for it in a file.

@@ -33,6 +33,7 @@ func (b *binder) scalar(v *Value) {
 	}
 	if err != nil {
 		b.wrong(v, err)
+		b.standIn(v)
 	}
 }
 

@@ -18,6 +18,7 @@ type Value struct {
 	branch   *branch
 	path     string // with the names of this file, `models."Rush 23".area`
 	at       position
+	named    position // of the name of an item in a Map
 	given    bool
 	standard bool // from the row's default
 

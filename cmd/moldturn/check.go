@@ -1,10 +1,8 @@
 package main
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
-	"slices"
 
 	"github.com/spf13/pflag"
 
@@ -42,7 +40,7 @@ func check(c *Context, o *common) error {
 	s, err := loadScenario(c.Args[0], o)
 	var found scenarios.Complaints
 	if errors.As(err, &found) {
-		return complain(c, withAll(c.Args[0], found), o.JSON)
+		return complain(c, found, o.JSON)
 	}
 	if err != nil {
 		return err
@@ -68,26 +66,6 @@ func complain(c *Context, found scenarios.Complaints, asJSON bool) error {
 		return err
 	}
 	return failed("", "%s", count(len(found), "mistake", "mistakes"))
-}
-
-// withAll adds what binding finds in a file that can be read to its end but has
-// things in it that scenario files may not have.
-func withAll(name string, found scenarios.Complaints) scenarios.Complaints {
-	shown, data, _, err := readScenario(name)
-	if err != nil {
-		return found
-	}
-	doc, refused := scenarios.Read(shown, data)
-	tree, err := scenarios.Inputs()
-	if err != nil || doc == nil || len(refused) == 0 {
-		return found
-	}
-	_, more := tree.Bind(doc)
-	all := slices.Concat(found, more)
-	slices.SortStableFunc(all, func(a, b scenarios.Complaint) int {
-		return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
-	})
-	return slices.Compact(all)
 }
 
 // byHand works a plant out under the weather to be expected.

@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"moldturn/scenarios"
@@ -102,7 +103,18 @@ func loadScenario(name string, o *common) (*scenarios.Scenario, error) {
 	}
 	s, complaints := scenarios.Load(shown, data, opt)
 	if len(complaints) > 0 {
-		return nil, complaints
+		return nil, withOptions(complaints)
 	}
 	return s, nil
+}
+
+// withOptions points at the option when --set names what only an option sets.
+func withOptions(found scenarios.Complaints) scenarios.Complaints {
+	for i := range found {
+		c := &found[i]
+		if name, ok := strings.CutPrefix(c.File, "--set "); ok && slices.Contains([]string{"seed", "replications", "workers", "years"}, name) {
+			c.Hint = "it is an option of its own: --" + name
+		}
+	}
+	return found
 }
