@@ -150,13 +150,29 @@ func (c Gantt) check() error {
 	return nil
 }
 
+// timeAxis names hours or days; from Monday to Monday over two weeks or more it
+// names the Mondays.
 func (c Gantt) timeAxis() map[string]any {
-	return map[string]any{
+	axis := map[string]any{
 		"id": "x", "type": "time", "min": c.From.UnixMilli(), "max": c.To.UnixMilli(),
 		"axisLabel": label("@muted"), "axisTick": hidden(), "minInterval": c.leastStep().Milliseconds(),
 		"axisLine":  map[string]any{"lineStyle": map[string]any{"color": "@rule"}},
 		"splitLine": map[string]any{"show": true, "lineStyle": map[string]any{"color": "@rule"}},
 	}
+	if c.mondays() {
+		delete(axis, "minInterval")
+		axis["type"], axis["interval"] = "value", week.Milliseconds()
+		axis["splitLine"] = map[string]any{"show": true, "lineStyle": map[string]any{"color": "@muted"}}
+	}
+	return axis
+}
+
+const week = 7 * 24 * time.Hour
+
+func (c Gantt) mondays() bool {
+	from := c.From.UTC()
+	length := c.To.Sub(c.From)
+	return from.Weekday() == time.Monday && from.Equal(from.Truncate(24*time.Hour)) && length >= 2*week && length%week == 0
 }
 
 // leastStep keeps the axis to whole days when it spans several.

@@ -38,10 +38,10 @@ function equip(kind, option, ctx) {
 // moments, and names of rows folded to the room they have.
 function fitAxis(axis, ctx) {
   var look = axis.axisLabel, data = ctx.data;
-  if (axis.type === 'value') {
-    look.formatter = numbers(data[axis.id + 'Digits'] || 0, data[axis.id + 'Unit'] || '');
-  } else if (axis.type === 'time') {
+  if (axis.type === 'time' || ctx.kind === 'gantt' && axis.type === 'value') {
     look.formatter = moment;
+  } else if (axis.type === 'value') {
+    look.formatter = numbers(data[axis.id + 'Digits'] || 0, data[axis.id + 'Unit'] || '');
   } else if (axis.id === 'rows') {
     var room = Math.min(190, ctx.el.clientWidth * 0.34), lines = Math.max(1, Math.floor(rowHeight(axis, ctx) / LINE));
     look.formatter = function (name) { return wrapped(name, axisFont(ctx), room, lines); };

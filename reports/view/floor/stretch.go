@@ -1,0 +1,83 @@
+package floor
+
+import (
+	"cmp"
+	"slices"
+	"time"
+
+	"moldturn/reports/chart"
+	"moldturn/sim"
+	"moldturn/sim/clock"
+	"moldturn/sim/record"
+	"moldturn/sim/shift"
+)
+
+// stretch is a mold in one state.
+type stretch struct {
+	mold     int32
+	from, to clock.Time
+	state
+}
+
+// stretches joins what molds do, cut at the ends of what was recorded, by mold
+// and time. Neighbors that look alike become one.
+func stretches(p *sim.Plan, r *record.Recorder) []stretch {
+	var all []stretch
+	for i := range r.Spans {
+		if s := &r.Spans[i]; s.Mold >= 0 {
+			all = append(all, stretch{s.Mold, max(s.From, r.From), min(s.To, r.To), stateOf(p, s)})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b stretch) int {
+		return cmp.Or(cmp.Compare(a.mold, b.mold), cmp.Compare(a.from, b.from))
+	})
+	var out []stretch
+	for _, s := range all {
+		if n := len(out); n > 0 && out[n-1].mold == s.mold && out[n-1].to == s.from && out[n-1].state == s.state {
+			out[n-1].to = s.to
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// dateOf is a moment of the plan's calendar, which knows no time zone.
+func dateOf(p *sim.Plan, t clock.Time) time.Time {
+	return time.Date(p.Start.Year, p.Start.Month, p.Start.Day, 0, 0, 0, 0, time.UTC).Add(time.Duration(t) * time.Millisecond)
+}
+
+// shortNight is the longest time without work that is not shaded: a break.
+const shortNight = 3 * clock.Hour
+
+// nights are the times between from and to in which no craft is at work.
+func nights(p *sim.Plan, from, to clock.Time) []chart.Shade {
+	var crews []*shift.Calendar
+	for i := range p.Crafts {
+		for k := range p.Crafts[i].Crews {
+			crews = append(crews, p.Crafts[i].Crews[k].Hours)
+		}
+	}
+	if len(crews) == 0 {
+		return nil
+	}
+	var out []chart.Shade
+	at := from
+	dark := func(until clock.Time) {
+		if until-at > shortNight {
+			out = append(out, chart.Shade{From: dateOf(p, at), To: dateOf(p, until)})
+		}
+	}
+	for _, x := range shift.Union(crews...).Intervals() {
+		if x.To <= at {
+			continue
+		}
+		if x.From >= to {
+			break
+		}
+		dark(x.From)
+		at = min(x.To, to)
+	}
+	dark(to)
+	return out
+}
