@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"runtime/debug"
+	"sync"
 	"sync/atomic"
 
 	"moldturn/reports/view"
@@ -39,6 +40,9 @@ func simulate(c *Context, o *common, s *scenarios.Scenario, what string) (*view.
 	return studyOf(s, setup, runs), nil
 }
 
+// typicalWeeks is how many weeks of a typical run the report shows from near.
+const typicalWeeks = 4
+
 // studyOf joins outcomes with the names their indices stand for.
 func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view.Study {
 	v := &view.Study{
@@ -51,6 +55,10 @@ func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view
 	v.Inputs = inputsOf(s.Base.Value.Assumptions(unit.Metric))
 	for i := range runs {
 		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
+	}
+	if len(runs) > 0 {
+		base := &setup.Alternatives[0]
+		v.Typical = sync.OnceValues(func() (*study.Typical, error) { return study.TypicalOf(base, &runs[0], setup.Seed, typicalWeeks) })
 	}
 	return v
 }

@@ -28,6 +28,10 @@ type Study struct {
 	Inputs       []Input // every value of the base, in the order of the scenario
 	Version      string  // of the program, may be empty
 	Hash         string  // fingerprint of the inputs, may be empty
+
+	// Typical runs a replication of the base again, for what the floor did in it;
+	// the same one each time it is called. nil: there is nothing to run.
+	Typical func() (*study.Typical, error)
 }
 
 // Alternative is one way to run the plant, with what happened.

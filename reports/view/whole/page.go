@@ -8,6 +8,10 @@ import (
 
 	"moldturn/reports/page"
 	"moldturn/reports/view"
+	"moldturn/reports/view/floor"
+	"moldturn/reports/view/weekly"
+	"moldturn/sim"
+	"moldturn/sim/study"
 )
 
 // section makes one part of the page. ok is false where the study has nothing
@@ -25,14 +29,18 @@ var sections = [...]section{
 	// 2: throughput, luster and cost.
 	{"boats against luster", (*view.Study).PictureSection},
 	// 3: molds by the day, one typical run.
+	{"molds", ofTypical(floor.Molds)},
 	// 4: booths, bays, stalls and crews by the week.
+	{"limits by week", ofRuns(weekly.Limits)},
 	// 5: where a mold-hour goes.
 	{"mold hours", (*view.Study).MoldHoursSection},
 	// 6: boats by the week, and the demand.
 	{"weeks", (*view.Study).WeeksSection},
 	// 7: luster by turns and season; build-up and hold through the year.
 	// 8: waits by reason; the floor by the hour beside them.
+	{"waits in boats", ofRuns(weekly.Waits)},
 	{"waits", (*view.Study).WaitsSection},
+	{"floor diary", ofTypical(floor.Diary)},
 	// 9: cost of quality and ledger.
 	{"money", (*view.Study).LedgerSection},
 	// 10: permit.
@@ -40,6 +48,27 @@ var sections = [...]section{
 	{"assumptions", (*view.Study).AssumptionsSection},
 	// 12: how it was computed.
 	{"computed", (*view.Study).ComputedSection},
+}
+
+// ofTypical makes a section of the typical replication of the base.
+func ofTypical(of func(t *study.Typical, name string) (page.Section, bool, error)) func(*view.Study) (page.Section, bool, error) {
+	return func(s *view.Study) (page.Section, bool, error) {
+		if s.Typical == nil {
+			return page.Section{}, false, nil
+		}
+		t, err := s.Typical()
+		if err != nil {
+			return page.Section{}, false, err
+		}
+		return of(t, s.Base().Name)
+	}
+}
+
+// ofRuns makes a section of all runs of the base.
+func ofRuns(of func(r *study.Runs, p *sim.Plan, years int) (page.Section, bool, error)) func(*view.Study) (page.Section, bool, error) {
+	return func(s *view.Study) (page.Section, bool, error) {
+		return of(&s.Base().Runs, s.Base().Plan, s.SimulatedYears())
+	}
 }
 
 // Page is the whole report of a study.
