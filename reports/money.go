@@ -19,7 +19,7 @@ func QualityText(w io.Writer, v *view.Quality, style table.Style) error {
 
 // InvestText writes a look at an investment for a terminal.
 func InvestText(w io.Writer, v *view.Invest, style table.Style) error {
-	return told(w, v.Headline(), []cells.Table{v.Cash(), v.Wear()}, append(v.Findings(), v.Known()), style)
+	return told(w, v.Headline(), []cells.Table{v.Cash(), v.BreakEven(), v.Wear()}, append(v.Findings(), v.Known()), style)
 }
 
 // told writes a headline, tables and sentences.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"moldturn/reports/cells"
+	"moldturn/sim"
 	"moldturn/sim/money"
 	"moldturn/sim/study"
 )
@@ -35,30 +36,6 @@ func (v *Invest) Deciding() (r *study.Returns, dated bool) {
 	return v.Full, false
 }
 
-// Headline is the answer in one or two sentences.
-func (v *Invest) Headline() string {
-	r, dated := v.Deciding()
-	name := "“" + v.with().Name + "”"
-	if !(r.Gain.Clear && r.Gain.Mean > 0) {
-		return fmt.Sprintf("%s: no gain: %s. Contribution changes by %s a year; at a purchase of %s the net present value is %s.",
-			name, v.limitedBy(dated), v.Money.plus(r.Gain), v.Money.whole(v.Investment.Purchase, 1), v.Money.amount(r.Worth))
-	}
-	verdict := "pays"
-	switch {
-	case r.Worth.Known() && r.Worth.High < 0:
-		verdict = "does not pay"
-	case !(r.Worth.Known() && r.Worth.Low > 0):
-		verdict = "cannot be told to pay"
-	}
-	text := fmt.Sprintf("%s %s: net present value %s over %s of use at %s, %s.", name, verdict, v.Money.amount(r.Worth),
-		count(v.Investment.Life, "year"), percent(v.Investment.Rate), v.demandWords(dated))
-	text += fmt.Sprintf(" It brings %s a year for %s; it pays in %d of %d runs.", v.Money.amount(r.Gain.Summary), v.Money.whole(v.Investment.Purchase, 1), r.Pays, r.Of)
-	if !dated && v.Dated != nil {
-		text += fmt.Sprintf(" With the orders as they come it brings %s a year.", v.Money.plus(v.Dated.Gain))
-	}
-	return text
-}
-
 func (v *Invest) demandWords(dated bool) string {
 	if dated {
 		return "with the orders as they come"
@@ -77,7 +54,19 @@ func (v *Invest) limitedBy(dated bool) string {
 	if len(ranked) == 0 || ranked[0].Wait < waitWorthNaming {
 		return "no craft and no place limits more than before"
 	}
-	return fmt.Sprintf("%s limits; work waits %.0f h a week for %s", pool(a.Plan, ranked[0].Pool), ranked[0].Wait, them(a.Plan, ranked[0].Pool))
+	return fmt.Sprintf("%s; work waits %.0f h a week for %s", limits(a.Plan, ranked[0].Pool), ranked[0].Wait, them(a.Plan, ranked[0].Pool))
+}
+
+// limits is "finish limits" of a craft and "the booth limits" of a place, "the
+// places “booth” limit" of several.
+func limits(p *sim.Plan, i int) string {
+	switch {
+	case i < len(p.Crafts):
+		return pool(p, i) + " limits"
+	case p.Places[i-len(p.Crafts)].Count > 1:
+		return "the places " + quoted(pool(p, i)) + " limit"
+	}
+	return "the " + pool(p, i) + " limits"
 }
 
 func percent(share float64) string { return fmt.Sprintf("%.3g %%", 100*share) }
@@ -86,14 +75,8 @@ func percent(share float64) string { return fmt.Sprintf("%.3g %%", 100*share) }
 func (v *Invest) Findings() []string {
 	r, _ := v.Deciding()
 	out := []string{v.capacityLine()}
-	if v.Full != nil && v.Full.HasNeed {
-		out = append(out, v.demandNeeded())
-	}
-	if m := r.MarginShare; m.Bounded && r.Boats.Clear && r.Boats.Mean > 0 {
-		out = append(out, fmt.Sprintf("Break-even margin: it still pays with margins at %.0f %% of today's (%.0f to %.0f %%).", 100*m.Value, 100*m.Low, 100*m.High))
-	}
 	return append(out,
-		fmt.Sprintf("“In %d of %d runs” is how often luck of %s in a row, taken for every year of use, would make it pay; it is not a chance of the market.", r.Pays, r.Of, count(v.Years, "year")),
+		fmt.Sprintf("The chance that it pays is over the luck of the plant: in %d of %d repeats %s of it, taken for every year of use, would pay. The chance that buyers come is not in it: each column takes its demand as given.", r.Pays, r.Of, count(v.Years, "year")),
 		"Cash and wear are two views of the same molds and are never added: the cash view pays for them once, the wear view spreads their price over turns. Amounts are before taxes.")
 }
 
@@ -106,17 +89,6 @@ func (v *Invest) capacityLine() string {
 		text += " (not clear): " + v.limitedBy(false)
 	}
 	return text + "."
-}
-
-// demandNeeded is the demand from which on the investment pays.
-func (v *Invest) demandNeeded() string {
-	now := v.Base().summary(metric("boats_per_week"))
-	need, gain := v.Full.BoatsNeeded, v.Full.Boats
-	text := fmt.Sprintf("Break-even demand: orders of %s boats a week, %s more than the plant can ship today", fixed(now.Mean+need, 2), fixed(need, 2))
-	if need > gain.Mean {
-		return text + fmt.Sprintf("; more than the %s boats a week it adds, so no demand makes it pay.", fixed(gain.Mean, 2))
-	}
-	return text + fmt.Sprintf("; it adds %s.", fixed(gain.Mean, 2))
 }
 
 // demandOf is a column of the table: a kind of demand.
@@ -173,7 +145,7 @@ func (v *Invest) Cash() cells.Table {
 		}
 		return percent(r.Rate)
 	})
-	row("runs in which it pays", func(r *study.Returns) string { return fmt.Sprintf("%d of %d", r.Pays, r.Of) })
+	row("chance that it pays (95 %)", chanceText)
 	return t
 }
 

@@ -130,13 +130,7 @@ func drawn(x stats.Summary) chart.Estimate {
 func (v *Invest) worthFinding() string {
 	var words []string
 	for _, d := range v.demands() {
-		verdict := "pays"
-		switch {
-		case d.r.Worth.Known() && d.r.Worth.High < 0:
-			verdict = "does not pay"
-		case !d.r.Worth.Known() || d.r.Worth.Low <= 0:
-			verdict = "cannot be told to pay"
-		}
+		verdict := map[payVerdict]string{pays: "pays", loses: "does not pay", useless: "does not pay", unclear: "may pay or not"}[v.judge(d.r)]
 		words = append(words, verdict+" "+v.demandWords(d.dated))
 	}
 	return "It " + listed(words)
@@ -155,7 +149,7 @@ func (v *Invest) Page() (page.Page, error) {
 		return page.Page{}, err
 	}
 	p.Sections = []page.Section{
-		{Heading: "The answer", Blocks: []page.Block{page.List(v.Findings()), c, page.Table{Table: v.Cash()}, page.Table{Table: v.Wear()}}},
+		{Heading: "The answer", Blocks: []page.Block{page.List(v.Findings()), c, page.Table{Table: v.Cash()}, page.Table{Table: v.BreakEven()}, page.Table{Table: v.Wear()}}},
 		{Heading: "What changes in the plant", Blocks: append([]page.Block{page.Table{Table: v.Changes()}, page.List(v.Limits())}, tables(v.Comparison())...)},
 		{Heading: "Every line", Blocks: []page.Block{page.Text(moneyWords), page.Table{Table: v.Money.Lines(&v.Base().Runs)}, page.Table{Table: v.Money.Lines(&v.with().Runs)}}},
 		{Heading: "How it was computed", Blocks: []page.Block{page.List(append(v.Computed(), v.Known()))}},

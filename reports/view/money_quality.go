@@ -168,7 +168,7 @@ func (v *Quality) beyond() string {
 	digits := decimals(d.Half, 1)
 	text := fmt.Sprintf("Stripping too seldom costs boats too: “%s” ships %s fewer a year than “%s”", p.Runs.Name, fixed(-d.Mean, digits)+plusOrNothing(d.Half, digits), v.name(q, q.Most))
 	if ranked := a.Limits(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11); len(ranked) > 0 && ranked[0].Wait >= waitWorthNaming {
-		text += fmt.Sprintf("; there %s limits, busy %.0f %% of the hours there are", pool(a.Plan, ranked[0].Pool), 100*ranked[0].Load)
+		text += fmt.Sprintf("; there %s, busy %.0f %% of the hours there are", limits(a.Plan, ranked[0].Pool), 100*ranked[0].Load)
 	}
 	return text + "."
 }

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -156,10 +157,11 @@ func TestInvestHeadline(t *testing.T) {
 		gain func(luck float64) float64
 		want string
 	}{
-		{"pays", func(l float64) float64 { return 1000 + l }, "pays: net present value $2,"},
-		{"too little", func(l float64) float64 { return 50 + l }, "does not pay: net present value −$8"},
-		{"nothing", func(l float64) float64 { return 20 * l }, "no gain: no craft and no place limits more than before"},
-		{"luck", func(l float64) float64 { return 265 + 20*l }, "cannot be told to pay"},
+		{"pays", func(l float64) float64 { return 1000 + l }, "if every boat sells: pays (net present value $2,"},
+		{"too little", func(l float64) float64 { return 50 + l }, "does not pay (net present value −$8"},
+		{"nothing", func(l float64) float64 { return 20 * l }, "brings no gain: no craft and no place limits more than before"},
+		{"luck", func(l float64) float64 { return 265 + 20*l }, "may pay or not (net present value"},
+		{"wide luck", func(l float64) float64 { return 200 + 400*l }, "may pay or not (net present value"}, // no clear gain, and no clear loss
 	} {
 		with := runs(c.name, func(l float64) *money.Ledger { return ledger(0, 0, 1000+l, 5000+l+c.gain(l), 55, 0, 0) })
 		v := investOf(base, with, true, false)
@@ -186,7 +188,10 @@ func TestInvestShowsBothViews(t *testing.T) {
 	if v.Cash().Title == v.Wear().Title || len(v.Wear().Rows) != 2 {
 		t.Error("cash and wear are not two views")
 	}
-	says(t, v.Headline(), "With the orders as they come it brings +$1,000")
+	says(t, v.Headline(), "“more” pays with the orders as they come (net present value")
+	v.Dated, _ = study.InvestIn(&v.Investment, &base, &base, true)
+	says(t, v.Headline(), "“more” pays only if the boats it adds sell: then net present value")
+	says(t, v.Headline(), "with the orders as they come it does not pay (net present value −$1,000")
 }
 
 // Every line of the ledger has its heading, so that the table of spending adds
@@ -197,6 +202,20 @@ func TestEveryLineHasAHeading(t *testing.T) {
 		"mold_repair.routine.x", "rework_materials.x", "booth_air", "booth_heat", "training", "warranty.x", "floor.x", "holding.x", "late.x"} {
 		if headingOf(&money.Line{Name: name}) < 0 {
 			t.Errorf("%s has no heading", name)
+		}
+	}
+}
+
+// The interval of E. B. Wilson: for 5 of 10, 0.2366 to 0.7634, and for 0 of 10,
+// 0 to 0.2775, both from its closed form at z = 1.96; within 0 and 1 always.
+func TestChanceThatItPays(t *testing.T) {
+	for _, c := range []struct {
+		hits, of  int
+		low, high float64
+	}{{5, 10, 0.2366, 0.7634}, {0, 10, 0, 0.2775}, {10, 10, 0.7225, 1}} {
+		low, high := chance(c.hits, c.of)
+		if math.Abs(low-c.low) > 5e-5 || math.Abs(high-c.high) > 5e-5 {
+			t.Errorf("%d of %d: %.4f to %.4f, want %.4f to %.4f", c.hits, c.of, low, high, c.low, c.high)
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"moldturn/reports/chart"
 	"moldturn/reports/page"
+	"moldturn/sim/study"
 )
 
 // Page is the permit ledger as a page.
@@ -42,10 +43,10 @@ func (p *Permit) Picture() (c chart.Band, ok bool) {
 		return c, false
 	}
 	c = chart.Band{
-		Figure: chart.Figure{ID: "permit", Finding: fmt.Sprintf("The twelve months up to the end of %s have the most: %s", p.monthName(top), t.with(months[top].Rolling)),
+		Figure: chart.Figure{ID: "permit", Finding: p.pictureFinding(months, top),
 			Caption: fmt.Sprintf("Estimated organic HAP in the air in the twelve months up to each month-end, %s, over %s.", p.what(), count(len(p.Ledger.Ledgers), "repeat")),
 			Alt:     "Line of tons in twelve months by month-end, with a band around it."},
-		XTitle: "end of", Y: chart.Axis{Name: "HAP in twelve months", Unit: t.name, Digits: 1, Zero: true}, Middle: "mean", Range: "8 repeats in 10",
+		XTitle: "end of", Y: chart.Axis{Name: "HAP in twelve months", Unit: t.name, Digits: 1}, Middle: "mean", Range: "8 repeats in 10",
 		Series: make([]chart.Ribbon, 1),
 	}
 	if limit := p.Ledger.Setup.Cap; limit > 0 {
@@ -64,6 +65,22 @@ func (p *Permit) Picture() (c chart.Band, ok bool) {
 		r.Low, r.Middle, r.High = append(r.Low, low), append(r.Middle, middle), append(r.High, high)
 	}
 	return c, known > 1
+}
+
+// pictureFinding is what the drawing shows: the month-end at which the mean of
+// twelve months passes the cap, that it never does, or without a cap the
+// highest.
+func (p *Permit) pictureFinding(months []study.PermitMonth, top int) string {
+	t, limit := p.ton(), p.Ledger.Setup.Cap
+	if limit <= 0 {
+		return fmt.Sprintf("The twelve months up to the end of %s have the most: %s", p.monthName(top), t.with(months[top].Rolling))
+	}
+	for n := range months {
+		if months[n].Known && months[n].Rolling > limit {
+			return fmt.Sprintf("On average the cap of %s is passed at the end of %s", t.with(limit), p.monthName(n))
+		}
+	}
+	return fmt.Sprintf("On average the cap of %s is kept; the fullest twelve months have %s", t.with(limit), t.with(months[top].Rolling))
 }
 
 // Computed says how the ledger came about.
