@@ -113,7 +113,7 @@ func (s *Sweep) addFigure(t *cells.Table, points []int, m *study.Metric) {
 
 // changeOrNone is change, but "none" where not one replication differs.
 func changeOrNone(m *study.Metric, d stats.Difference, digits int) string {
-	if d.Known() && d.Mean == 0 && d.SD == 0 {
+	if d.N >= 2 && d.Mean == 0 && d.SD == 0 {
 		return "none"
 	}
 	return change(m, d, digits)

@@ -19,11 +19,11 @@ type settling struct {
 // else the base.
 func (s *Study) settling() settling {
 	for i := range s.Alternatives {
-		if w := s.Alternatives[i].WarmUp(); w.Short {
+		if w := s.Alternatives[i].WarmUp(len(s.Alternatives)); w.Short {
 			return settling{i, w}
 		}
 	}
-	return settling{0, s.Base().WarmUp()}
+	return settling{0, s.Base().WarmUp(len(s.Alternatives))}
 }
 
 // Unsettled warns that the years left out at the start look too few; empty where

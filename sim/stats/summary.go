@@ -24,8 +24,18 @@ type Summary struct {
 	Warnings []string // what a reader should know, in words; nil for nothing
 }
 
-// Known is true if there is an interval: two values at least.
-func (s Summary) Known() bool { return s.N >= 2 && s.Confidence > 0 }
+// Known is true if there is an interval: two values at least that differ.
+// Values that are all the same have no spread to judge by, and in few runs that
+// is chance more often than certainty. They count as known from so many on that
+// their signs alone would show it: 2^(1-N), the chance that N signs agree, is at
+// most 1-Confidence, 6 values for 95 % (the sign test: Conover, Practical
+// Nonparametric Statistics, ch. 3).
+func (s Summary) Known() bool {
+	if s.N < 2 || s.Confidence <= 0 {
+		return false
+	}
+	return !s.same() || math.Pow(2, 1-float64(s.N)) <= 1-s.Confidence
+}
 
 // TInterval summarizes independent values, one of each replication, with the
 // interval of Student's t. Confidence is a share such as 0.95.
@@ -38,11 +48,11 @@ func TInterval(xs []float64, confidence float64) Summary {
 	s.warnOfFew()
 	if s.N >= 2 {
 		s.SE = s.SD / math.Sqrt(float64(s.N))
-		if s.SD == 0 {
-			s.warn("all %d values are the same", s.N)
-		}
 	}
 	s.setInterval(confidence, float64(s.N-1))
+	if s.N >= 2 && s.same() {
+		s.warnOfSame()
+	}
 	return s
 }
 
@@ -70,6 +80,18 @@ func (s *Summary) warnOfFew() {
 	case s.N < Few:
 		s.warn("only %d replications", s.N)
 	}
+}
+
+// same is true for values that do not differ, but for the rounding of a
+// difference of two numbers.
+func (s Summary) same() bool { return s.SD <= 1e-12*math.Abs(s.Mean) }
+
+func (s *Summary) warnOfSame() {
+	if s.Known() {
+		s.warn("all %d values are the same", s.N)
+		return
+	}
+	s.warn("all %d values are the same: too few to be sure that it is not by chance", s.N)
 }
 
 func (s *Summary) warn(format string, args ...any) {

@@ -85,6 +85,30 @@ func TestTooLittle(t *testing.T) {
 	}
 }
 
+// Values that are all the same are no proof in few runs: 2^(1-N) ≤ 1-confidence
+// from the sixth on at 95 %, from the eighth at 99 %.
+func TestSameValuesAreNoProof(t *testing.T) {
+	for _, row := range []struct {
+		n          int
+		confidence float64
+		known      bool
+	}{{2, .95, false}, {5, .95, false}, {6, .95, true}, {7, .99, false}, {8, .99, true}} {
+		more, base := make([]float64, row.n), make([]float64, row.n)
+		for i := range more {
+			base[i] = 8 + float64(i)/10
+			more[i] = base[i] + 0.25
+		}
+		d := Paired(more, base, row.confidence)
+		if d.Known() != row.known || d.Clear != row.known {
+			t.Errorf("%d equal differences at %v: known %v, clear %v", row.n, row.confidence, d.Known(), d.Clear)
+		}
+		said := strings.Join(d.Warnings, "; ")
+		if strings.Contains(said, "too few to be sure") == row.known || !strings.Contains(said, "the same") {
+			t.Errorf("%d equal differences at %v: warnings %q", row.n, row.confidence, said)
+		}
+	}
+}
+
 func TestPairedUsesTheCommonFirst(t *testing.T) {
 	d := Paired(system1, system2[:8], .95)
 	want := Paired(system1[:8], system2[:8], .95)

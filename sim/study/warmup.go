@@ -41,8 +41,10 @@ type Week struct {
 	Deviation float64 // Boats less the mean of the same week of the counted years
 }
 
-// WarmUp looks at the runs with orders always waiting, or the only ones.
-func (r *Runs) WarmUp() WarmUp {
+// WarmUp looks at the runs with orders always waiting, or the only ones. Where
+// several alternatives are looked at, their intervals hold together
+// (Bonferroni), so that many alternatives do not make a warning.
+func (r *Runs) WarmUp(several int) WarmUp {
 	if len(r.Outcomes) == 0 {
 		return WarmUp{}
 	}
@@ -50,11 +52,11 @@ func (r *Runs) WarmUp() WarmUp {
 	for i := range r.Outcomes {
 		series = append(series, of(&r.Outcomes[i]).RunShips)
 	}
-	return warmUp(&of(&r.Outcomes[0]).Frame, series)
+	return warmUp(&of(&r.Outcomes[0]).Frame, series, stats.Bonferroni(Confidence, several))
 }
 
 // warmUp judges boats by week of several replications of one frame.
-func warmUp(f *record.Frame, series [][]int) WarmUp {
+func warmUp(f *record.Frame, series [][]int, confidence float64) WarmUp {
 	var w WarmUp
 	weeks, means := yearMeans(f, series)
 	deviations := make([][]float64, len(series))
@@ -71,7 +73,7 @@ func warmUp(f *record.Frame, series [][]int) WarmUp {
 		week.Deviation = week.Boats - means[f.WeekYear(n)]
 		w.Weeks = append(w.Weeks, week)
 	}
-	w.judge(deviations)
+	w.judge(deviations, confidence)
 	w.Known = w.Known && f.To-f.From >= 2*year
 	w.Short = w.Short && w.Known
 	return w
@@ -81,7 +83,7 @@ func warmUp(f *record.Frame, series [][]int) WarmUp {
 const year = 365 * clock.Day
 
 // judge applies the rule to deviations by replication and week.
-func (w *WarmUp) judge(deviations [][]float64) {
+func (w *WarmUp) judge(deviations [][]float64, confidence float64) {
 	all := make([]float64, len(w.Weeks))
 	for i := range all {
 		all[i] = w.Weeks[i].Deviation
@@ -95,7 +97,7 @@ func (w *WarmUp) judge(deviations [][]float64) {
 	for i, d := range deviations {
 		early[i], late[i] = stats.Mean(d[w.Cut:w.Settle]), stats.Mean(d[w.Settle:])
 	}
-	w.Late = stats.Paired(early, late, Confidence)
+	w.Late = stats.Paired(early, late, confidence)
 	w.Short = w.Late.Clear
 	if m.Short && w.Late.Clear {
 		w.Known = true // no end of the unrest, and it is no luck

@@ -54,7 +54,7 @@ func TestWarmUpRarelyWarnsOfNothing(t *testing.T) {
 	warned, unknown := 0, 0
 	const studies = 400
 	for range studies {
-		w := warmUp(frame(1, 2), series(rng, frame(1, 2), 10))
+		w := warmUp(frame(1, 2), series(rng, frame(1, 2), 10), Confidence)
 		if w.Short {
 			warned++
 		}
@@ -78,7 +78,7 @@ func TestWarmUpFindsACutThatIsTooShort(t *testing.T) {
 	}{{1, 68}, {0, 20}} {
 		f := frame(test.warm, 3)
 		for range 20 {
-			w := warmUp(f, series(rng, f, test.settle))
+			w := warmUp(f, series(rng, f, test.settle), Confidence)
 			if !w.Short || !w.Known || w.Late.Mean >= 0 {
 				t.Fatalf("%d years cut, settled after %.0f weeks: %+v", test.warm, test.settle, w.Late)
 			}
@@ -91,10 +91,10 @@ func TestWarmUpFindsACutThatIsTooShort(t *testing.T) {
 
 func TestWarmUpNeedsTwoYears(t *testing.T) {
 	f := frame(1, 1)
-	if w := warmUp(f, series(rand.New(rand.NewPCG(5, 3)), f, 60)); w.Known || w.Short {
+	if w := warmUp(f, series(rand.New(rand.NewPCG(5, 3)), f, 60), Confidence); w.Known || w.Short {
 		t.Errorf("one counted year: %+v", w)
 	}
-	if w := (&Runs{}).WarmUp(); w.Known || w.Short {
+	if w := (&Runs{}).WarmUp(1); w.Known || w.Short {
 		t.Errorf("no runs: %+v", w)
 	}
 }
@@ -113,7 +113,7 @@ func TestWarmUpLeavesOutShutWeeks(t *testing.T) {
 			}
 		}
 	}
-	w := warmUp(f, s)
+	w := warmUp(f, s, Confidence)
 	if w.Short {
 		t.Errorf("shutdowns look like a warm-up: %+v", w.Late)
 	}

@@ -37,12 +37,6 @@ func RankWorth(runs []Runs, levers, steps []int) []Worth {
 		if priced {
 			w.Money, w.Priced = r.Together(&runs[0], &money, k)
 		}
-		for _, d := range []*stats.Difference{&w.Year, &w.Money} {
-			knowable(d)
-		}
-		for m := range w.Months {
-			knowable(&w.Months[m])
-		}
 		out = append(out, w)
 	}
 	slices.SortStableFunc(out, func(a, b Worth) int {
@@ -61,12 +55,4 @@ func RankWorth(runs []Runs, levers, steps []int) []Worth {
 func boatsIn(o *Outcome, month int) (float64, bool) {
 	r := of(o)
 	return ratio(float64(r.MonthShip[month]), float64(r.MonthOpen[month]))
-}
-
-// knowable takes a difference that came out the same in each of very few runs
-// as not clear: equal by chance, it would seem known without error.
-func knowable(d *stats.Difference) {
-	if d.N < 4 && d.Half == 0 {
-		d.Clear = false
-	}
 }
