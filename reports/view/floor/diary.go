@@ -17,7 +17,7 @@ const DiaryID = "floor-diary"
 
 // MostBytes is how large the data of a diary may be; the whole of it stays under
 // 300 KB with its tables and its script.
-const MostBytes = 240_000
+const MostBytes = 120_000
 
 // The boards of the diary, in their order on the page.
 const (

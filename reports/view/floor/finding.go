@@ -57,7 +57,7 @@ const waitingMuch = 0.10
 func moldsFinding(s share) string {
 	switch {
 	case s.waits >= waitingMuch && s.waits >= s.idle:
-		return fmt.Sprintf("In working hours molds stand for %.0f %% of their time and wait, most for %s", 100*s.waits, s.reason)
+		return fmt.Sprintf("Beside nights, molds wait %.0f %% of their hours, most for %s", 100*s.waits, s.reason)
 	case s.idle >= waitingMuch:
 		return fmt.Sprintf("Molds are ready and nothing is begun in them for %.0f %% of their time", 100*s.idle)
 	}

@@ -113,5 +113,5 @@ var reasonWords = [record.Reasons]string{
 	record.FloorLimit: "room on the floor: the limit of boats is reached", record.MateLimit: "the other parts of the boats to catch up",
 	record.RotationFull: "its place in rotation", record.NoMold: "a mold", record.MateMissing: "the other parts of its boat",
 	record.DewPoint: "the mold to be clear of the dew point", record.TooHumid: "drier air", record.TooCold: "a warmer mold",
-	record.GelWindow: "a time that leaves the gel window for the skin coat", record.NeedsHeat: "heat to cure",
+	record.GelWindow: "the gel window: the skin coat could not follow in time", record.NeedsHeat: "heat to cure",
 }
