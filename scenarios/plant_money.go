@@ -110,8 +110,9 @@ func (b *builder) material(x *money.Part, m, v *Value, barrier bool) {
 		x.Bar = money.Mass(area, m.At("barrier.film").Millimeters(), density, transfer)
 	}
 	thick := l.At("thickness").Millimeters()
+	x.ThickFrom = l.At("thickness").path
 	if v.At("laminate").Given() {
-		thick = v.At("laminate").Millimeters()
+		thick, x.ThickFrom = v.At("laminate").Millimeters(), v.At("laminate").path
 	}
 	kept := 1 - l.At("waste").Share()
 	glass := l.At("glass").Share()
@@ -119,11 +120,11 @@ func (b *builder) material(x *money.Part, m, v *Value, barrier bool) {
 	x.Glass = money.Mass(area*glass, thick, l.At("density").Number(), kept)
 	perArea := func(path string) int64 { return int64(area*m.At(path).Kilograms()*1000 + 0.5) }
 	x.Coat, x.Light, x.Full = perArea("wax.per_coat"), perArea("stripper.per_strip"), perArea("compound.per_strip")
-	x.MoldPrice = area * m.At("mold.price").Dollars()
+	x.MoldPrice, x.MoldFrom = area*m.At("mold.price").Dollars(), m.At("mold.price").path
 	if v.At("mold_price").Given() {
-		x.MoldPrice = v.At("mold_price").Dollars()
+		x.MoldPrice, x.MoldFrom = v.At("mold_price").Dollars(), v.At("mold_price").path
 	}
-	x.GelPrice = b.gelPrice(m, v.At("grade").Text())
+	x.GelPrice, x.GelFrom = b.gelPrice(m, v.At("grade").Text())
 }
 
 // smallParts says what background work takes. Its glass is what the plant's
@@ -141,20 +142,21 @@ func (b *builder) smallParts(s *money.Setup, m *Value) {
 			x.Glass = grams(resin * glass / (1 - glass))
 		}
 		if x.Gel > 0 {
-			x.GelPrice = b.gelPrice(m, v.At("grade").Text())
+			x.GelPrice, x.GelFrom = b.gelPrice(m, v.At("grade").Text())
 		}
 	}
 }
 
-// gelPrice is the price of a kg of gel coat of a grade, which must have one.
-func (b *builder) gelPrice(m *Value, grade string) float64 {
+// gelPrice is the price of a kg of gel coat of a grade, which must have one, and
+// the path of it.
+func (b *builder) gelPrice(m *Value, grade string) (float64, string) {
 	prices := m.At("gel_coat.price")
 	price, known := prices.Item(grade)
 	if !known {
 		b.complain(prices, "no price for gel coat of grade "+quoted(grade), "money.gel_coat.price: {"+grade+": $7}", "")
-		return 0
+		return 0, ""
 	}
-	return price.Dollars()
+	return price.Dollars(), price.path
 }
 
 // barriers tells of each part type whether its route sprays a barrier coat: a

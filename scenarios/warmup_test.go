@@ -170,7 +170,7 @@ func TestWarmUpOfTheDemo(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		w := runs[0].WarmUp()
+		w := runs[0].WarmUp(1)
 		if !w.Known || w.Short != test.short {
 			t.Errorf("%d years cut: known %v, too short %v, settled in week %d, %.2f ± %.2f", test.warm, w.Known, w.Short, w.Settle, w.Late.Mean, w.Late.Half)
 		}

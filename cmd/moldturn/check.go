@@ -12,20 +12,25 @@ import (
 )
 
 func checkCommand() *command {
-	o := &common{Inputs: inputPaths}
+	o, shop := &common{Inputs: inputPaths}, &floorFlags{}
 	return &command{
 		name:     "check",
 		synopsis: "find every mistake in a scenario, and work the plant out by hand",
 		help: `SCENARIO is a file, or the name of a scenario that comes with the program. All
 mistakes are shown at once, each with its place. A scenario without any is
 worked out by hand: molds times turns, and hours there are over hours a boat
-takes.`,
+takes.
+With --floor the files of a floor are checked instead: rows used, rows not used
+and why, what contradicts itself, and what each gap does to the answer. FOLDER is
+a folder, or the name of a floor that comes with the program; its files are never
+changed. "moldturn list floor" shows which files and columns are understood.`,
 		args: scenarioArg(),
 		flags: func(f *pflag.FlagSet) {
 			f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this check; may be given again")
 			f.BoolVar(&o.JSON, "json", false, "print mistakes, warnings and the work by hand as JSON")
+			shop.add(f, "check the floor files of this folder for the scenario")
 		},
-		run: func(c *Context) error { return check(c, o) },
+		run: func(c *Context) error { return check(c, o, shop) },
 	}
 }
 
@@ -36,7 +41,7 @@ type checked struct {
 	ByHand     *paper.Table          `json:"by_hand"`
 }
 
-func check(c *Context, o *common) error {
+func check(c *Context, o *common, shop *floorFlags) error {
 	s, err := loadScenario(c.Args[0], o)
 	var found scenarios.Complaints
 	if errors.As(err, &found) {
@@ -47,13 +52,20 @@ func check(c *Context, o *common) error {
 	}
 	t := byHand(s.Base)
 	warnings := warningsOf(s, &t)
+	if shop.Folder != "" && o.JSON {
+		return checkFloor(c, s, shop, warnings, true)
+	}
 	if o.JSON {
 		return writeJSON(c, checked{[]scenarios.Complaint{}, warnings, &t})
 	}
 	for _, w := range warnings {
 		fmt.Fprint(c.Stderr, table.Wrap(w.String(), table.Style{}))
 	}
-	fmt.Fprintf(c.Stdout, "%s: no mistakes; %s\n\n", c.Args[0], sizes(s))
+	fmt.Fprintf(c.Stdout, "%s: no mistakes; %s\n", c.Args[0], sizes(s))
+	if shop.Folder != "" {
+		return checkFloor(c, s, shop, warnings, false)
+	}
+	fmt.Fprintln(c.Stdout)
 	return writeHand(c, s.Base.Plan(), &t)
 }
 

@@ -41,6 +41,7 @@ func vocabularies() []vocabulary {
 		{"extra hours of a step", extraTerms},
 		{"reason to wait", reasonTerms},
 		{"activity", activityTerms},
+		{"column of a floor file", floorTerms},
 		{"statistics", statisticsTerms},
 		{"sweep or rule of enough", sweepTerms},
 		{"mark of a default", markTerms},

@@ -45,6 +45,7 @@ func listings() []listing {
 		{"inputs", "what can be set, with defaults; of a scenario, its values", maybePlant, listInputs},
 		{"distributions", "how varying times are written; of a scenario, each of them", maybePlant, listDistributions},
 		{"metrics", "figures of results with their definitions", noPlant, listMetrics},
+		{"floor", "files of a floor, with their columns and what a gap does", noPlant, listFloor},
 		{"outputs", "result files with their columns and keys", noPlant, listOutputs},
 	}
 }

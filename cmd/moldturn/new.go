@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -20,17 +21,25 @@ import (
 var starter []byte
 
 func newCommand() *command {
-	from := ""
+	from, shop := "", ""
 	return &command{
 		name:     "new",
-		synopsis: "write a scenario file to start from",
+		synopsis: "write a scenario file, or a folder of floor files, to start from",
 		help: `FILE must not exist yet. It gets a small plant with comments on what is set; or,
-with --from, the text of a scenario that comes with the program.`,
+with --from, the text of a scenario that comes with the program. With --floor it
+is the name of a folder instead, which gets the floor files of such a scenario:
+an invented shop on one morning, with slips in it as real sheets have them.`,
 		args: argSpec{names: "FILE", min: 1, max: 1, offer: func(*Context, []string) offer { return offer{paths: files} }},
 		flags: func(f *pflag.FlagSet) {
-			f.Var(&bundledName{to: &from}, "from", "begin with this scenario; see \"moldturn list scenarios\"")
+			f.Var(&bundledName{flag: "from", noun: "scenario", names: scenarios.Bundled(), to: &from}, "from", "begin with this scenario; see \"moldturn list scenarios\"")
+			f.Var(&bundledName{flag: "floor", noun: "floor", names: scenarios.BundledFloors(), to: &shop}, "floor", "write the floor files of this scenario into a folder")
 		},
-		run: func(c *Context) error { return writeNew(c, c.Args[0], from) },
+		run: func(c *Context) error {
+			if shop != "" {
+				return newFloor(c, c.Args[0], shop, from)
+			}
+			return writeNew(c, c.Args[0], from)
+		},
 	}
 }
 
@@ -70,8 +79,11 @@ func writeOnce(path string, text []byte) error {
 	return nil
 }
 
-// bundledName is a flag that names a scenario that comes with the program.
+// bundledName is a flag that names something that comes with the program.
 type bundledName struct {
+	flag  string
+	noun  string   // "scenario"
+	names []string // all there are
 	to    *string
 	wrong []string
 }
@@ -79,11 +91,11 @@ type bundledName struct {
 // Set implements pflag.Value. It returns no error; see complaints.
 func (b *bundledName) Set(text string) error {
 	*b.to = text
-	if _, ok := scenarios.BundledFile(text); ok {
+	if slices.Contains(b.names, text) {
 		return nil
 	}
-	line := fmt.Sprintf("--from: unknown scenario %q, allowed: %s", text, strings.Join(scenarios.Bundled(), ", "))
-	if near := guess.Near(text, scenarios.Bundled()); near != "" {
+	line := fmt.Sprintf("--%s: unknown %s %q, allowed: %s", b.flag, b.noun, text, strings.Join(b.names, ", "))
+	if near := guess.Near(text, b.names); near != "" {
 		line += fmt.Sprintf("; did you mean %q?", near)
 	}
 	b.wrong = append(b.wrong, line)
@@ -96,6 +108,6 @@ func (b *bundledName) String() string { return *b.to }
 // Type implements pflag.Value; it stands for the value in help texts.
 func (b *bundledName) Type() string { return "NAME" }
 
-func (b *bundledName) offer(*Context) offer { return offerWords(scenarios.Bundled()...) }
+func (b *bundledName) offer(*Context) offer { return offerWords(b.names...) }
 
 func (b *bundledName) complaints() []string { return b.wrong }

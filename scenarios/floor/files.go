@@ -6,6 +6,7 @@ type File struct {
 	Doc     string   // what one row is
 	Also    []string // other names that are understood
 	Missing string   // what it does to the answer when there is none; "" for nothing
+	Lost    string   // what a row that is not used does to it
 	Columns []Column
 }
 
@@ -28,6 +29,7 @@ func Files() []File {
 
 func aliasFile() File {
 	return File{Name: "aliases", Doc: "a name of a mold, model, color, step, craft or place that is written otherwise",
+		Lost: "the name stays unknown in the other files",
 		Also: []string{"alias", "renamed", "renamed molds", "names"},
 		Columns: []Column{
 			{Name: "old", Doc: "the name as it is written", Needed: true, Also: []string{"old name", "old id", "was", "alias", "from", "written"}},
@@ -38,6 +40,7 @@ func aliasFile() File {
 func moldFile() File {
 	return File{Name: "molds", Doc: "a mold; of several rows for one mold the newest counts",
 		Also:    []string{"mold", "mold log", "moldlog", "mould log", "moulds", "mold list", "tooling"},
+		Lost:    "the mold is taken as if nothing were written of it: ready, with a counter spread over the strip interval",
 		Missing: "all molds start with counters spread over the strip interval: which molds are stripped in the next weeks is a guess",
 		Columns: []Column{
 			{Name: "id", Doc: "of the mold", Needed: true, Also: []string{"mold", "mold id", "mold no", "mold number", "mould", "mould id", "tool", "tool id", "tool no"}},
@@ -60,13 +63,14 @@ func moldFile() File {
 func workFile() File {
 	return File{Name: "work", Doc: "a part or boat on the floor",
 		Also:    []string{"work on the floor", "wip", "traveler", "travelers", "traveller", "travellers", "on the floor", "floor", "work in progress"},
+		Lost:    "the part is not on the floor: its boat is promised as if it were begun anew",
 		Missing: "the plant starts without a part on it: the first boats are promised too late by about the time a boat takes, and the next pulls are missing",
 		Columns: []Column{
 			{Name: "serial", Doc: "of the boat; its parts share it", Needed: true, Same: true, Also: []string{"serial no", "serial number", "hull no", "hull number", "boat no", "boat number", "hin", "traveler no"}},
 			{Name: "model", Doc: "of the boat; may carry the part: Rush 23 hull", Needed: true, Same: true, Also: []string{"boat", "boat model"}},
 			{Name: "part", Doc: "hull, deck, liner; blank for a boat in assembly", Also: []string{"part type", "component", "piece", "type"}},
 			{Name: "color", Doc: "of the boat", Also: []string{"colour", "hull color", "gel color", "gel coat color", "gelcoat color", "base color"},
-				Gap: "it is taken in the color its model is ordered in first: flushes and the luster of dark boats are a guess"},
+				Gap: "it takes the color of its order, and without one that its model is ordered in first: flushes and the luster of dark boats are a guess"},
 			{Name: "band", Doc: "accent color", Also: []string{"accent", "stripe", "accent color", "band color", "accent band"}},
 			{Name: "step", Doc: "that it is in or waits for; see list steps", Needed: true, Also: []string{"status", "state", "stage", "operation", "op", "station", "at step", "where"}},
 			{Name: "mold", Doc: "that it is in", Also: []string{"mold id", "mold no", "mould", "tool", "in mold"}},
@@ -84,6 +88,7 @@ func workFile() File {
 func orderFile() File {
 	return File{Name: "orders", Doc: "an order, or several alike",
 		Also:    []string{"order", "order book", "orderbook", "backlog", "orders open", "open orders", "book"},
+		Lost:    "the boat is not in the book: all others are promised too early",
 		Missing: "nothing is due: no date can be promised or missed, and molds go to the models of the scenario's own demand",
 		Columns: []Column{
 			{Name: "id", Doc: "serial or order number; the same as the serial of its work on the floor", Also: []string{"order", "order no", "order id", "order number", "serial", "serial no", "so", "sales order", "boat no", "hull no"}},
@@ -103,6 +108,7 @@ func orderFile() File {
 func outFile() File {
 	return File{Name: "out", Doc: "people of one craft who are out on a day",
 		Also:    []string{"people out", "absent", "absence", "absences", "vacation", "off", "people", "leave", "time off"},
+		Lost:    "these people count as there: work is promised too early",
 		Missing: "everybody is expected but for the usual absence of the scenario",
 		Columns: []Column{
 			{Name: "date", Doc: "the day, or the first of them", Needed: true, Same: true, Also: []string{"day", "from", "first day", "on"}, date: true},
@@ -114,6 +120,7 @@ func outFile() File {
 
 func downFile() File {
 	return File{Name: "downtime", Doc: "a booth, hoist or other place that cannot be used",
+		Lost: "the place counts as up: what goes through it is promised too early",
 		Also: []string{"down", "booth down", "booths", "maintenance", "outages", "booth downtime", "equipment"},
 		Columns: []Column{
 			{Name: "place", Doc: "booth 2, hoist; without a number: all of them", Needed: true, Same: true, Also: []string{"booth", "equipment", "machine", "what", "where"}},
@@ -126,12 +133,13 @@ func downFile() File {
 
 func calendarFile() File {
 	return File{Name: "calendar", Doc: "a day off, or an extra day",
+		Lost: "the day is as the scenario has it",
 		Also: []string{"calendar changes", "days", "holidays", "days off", "extra days", "overtime", "saturdays"},
 		Columns: []Column{
 			{Name: "date", Doc: "the day, or the first of them", Needed: true, Also: []string{"day", "from", "first day", "on"}, date: true},
 			{Name: "until", Doc: "the last day, the same where nothing is said", Also: []string{"to", "last day", "through", "thru", "till"}, date: true},
 			{Name: "change", Doc: "off or extra", Needed: true, Also: []string{"kind", "what", "type", "work", "worked", "off or extra", "day off"}},
-			{Name: "craft", Doc: "for this craft only; blank for all", Also: []string{"crew", "for", "trade", "department", "dept"}},
+			{Name: "craft", Doc: "for this craft only; blank for all", Also: []string{"crew", "for", "who", "trade", "department", "dept"}},
 			{Name: "note", Doc: "why", Also: []string{"reason", "remark", "remarks", "comment", "why", "name", "holiday"}},
 		}}
 }

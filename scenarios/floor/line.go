@@ -18,7 +18,7 @@ func (l *line) place(c int) Place {
 
 // drop tells why the row cannot be used. The first reason is kept as its fate.
 func (l *line) drop(c int, rule, message, allowed, hint string) {
-	n := Notice{Place: l.place(c), Level: Fault, Rule: rule, Message: message, Allowed: allowed, Hint: hint, Effect: "the row is not used"}
+	n := Notice{Place: l.place(c), Level: Fault, Rule: rule, Message: message, Allowed: allowed, Hint: hint, Effect: l.t.file.Lost}
 	if c >= 0 && l.cells != nil {
 		n.Found = l.cells[c]
 	}

@@ -86,7 +86,7 @@ func (t *table) readDown() {
 		}
 		at, unit := t.r.names.place(s)
 		if at < 0 {
-			l.unknown(c, "place", t.r.names.placeNames())
+			l.drop(c, "unknown place", fmt.Sprintf("place %q: the scenario has no such place", s), listed(t.r.names.placeNames()), "")
 			return
 		}
 		if from.After(to) && !to.IsZero() || from.Timed && to.Timed && from == to {

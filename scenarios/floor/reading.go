@@ -101,3 +101,8 @@ func (s *Sheet) Count(f Fate) int {
 	}
 	return n
 }
+
+// String is the fate as people read it.
+func (f Fate) String() string {
+	return [...]string{"used", "older", "not used", "passed over"}[f]
+}

@@ -22,6 +22,9 @@ func (r *reader) settle(o Options) {
 	r.link()
 	r.weeks()
 	r.unusedAliases()
+	for _, t := range r.tables {
+		t.tellGaps()
+	}
 	r.floor.Orders, r.floor.Out = things(r.orders), things(r.out)
 	r.floor.Down, r.floor.Calendar = things(r.down), things(r.calendar)
 	if len(r.molds)+len(r.work)+len(r.orders) == 0 && !slices.ContainsFunc(r.notices, func(n Notice) bool { return n.Level == Fatal }) {

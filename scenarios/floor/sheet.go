@@ -21,6 +21,7 @@ type reader struct {
 	history   []stamp // moments of older rows of the mold log
 
 	names   *names
+	tables  []*table
 	floor   *Floor
 	sheets  []*Sheet
 	notices []Notice
@@ -52,17 +53,17 @@ func (r *reader) say(n Notice) { r.notices = append(r.notices, n) }
 
 // table is a sheet that is being read as a File.
 type table struct {
-	r       *reader
-	file    *File
-	grid    *grid
-	sheet   *Sheet
-	head    head
-	header  []string
-	orders  []dayOrder // of the columns of file
-	above   []string   // the last cells, for "the same"
-	aboveAt []int      // rows they are from
-	blanks  [][]int    // rows where a column of file says nothing
-	rows    int        // that are things
+	r      *reader
+	file   *File
+	grid   *grid
+	sheet  *Sheet
+	head   head
+	header []string
+	orders []dayOrder // of the columns of file
+	above  []string   // the last cells, for "the same"
+	same   [][]int    // rows where a column of file says "the same"
+	blanks [][]int    // rows where a column of file says nothing
+	rows   int        // that are things
 }
 
 // line is a row of a table that is a thing.
@@ -96,7 +97,8 @@ func (r *reader) open(f *File, g *grid) *table {
 	}
 	t.tellHeads()
 	t.orders = t.dayOrders()
-	t.above, t.aboveAt = make([]string, len(f.Columns)), make([]int, len(f.Columns))
+	r.tables = append(r.tables, t)
+	t.above, t.same = make([]string, len(f.Columns)), make([][]int, len(f.Columns))
 	return t
 }
 
@@ -179,7 +181,6 @@ func (t *table) each(read func(l *line)) {
 			read(l)
 		}
 	}
-	t.tellGaps()
 }
 
 // noThing says why a row is no thing of the shop, "" if it is one.
@@ -198,6 +199,9 @@ func (t *table) noThing(row gridRow) string {
 	}
 	if !slices.ContainsFunc(t.head.where, func(i int) bool { return i >= 0 && i < len(row.cells) && row.cells[i] != "" }) {
 		return "only columns that are not used"
+	}
+	if filled := slices.DeleteFunc(slices.Clone(row.cells), func(s string) bool { return s == "" }); len(filled) == 1 && strings.Count(filled[0], " ") >= 3 {
+		return "a remark: " + filled[0]
 	}
 	return ""
 }
@@ -218,10 +222,7 @@ func (l *line) fill(cells []string) {
 		}
 		blank := s == "" && t.file.Columns[c].Same
 		if (blank || isDitto(s)) && t.above[c] != "" {
-			if blank {
-				t.r.say(Notice{Place: t.place(l.row, i+1), Level: Told, Rule: "blank means the same",
-					Message: fmt.Sprintf("%s is blank: %s as in row %d", t.file.Columns[c].Name, t.above[c], t.aboveAt[c])})
-			}
+			t.same[c] = append(t.same[c], l.row)
 			l.cells[c] = t.above[c]
 			continue
 		}
@@ -230,7 +231,7 @@ func (l *line) fill(cells []string) {
 			s = ""
 		}
 		l.cells[c] = s
-		t.above[c], t.aboveAt[c] = s, l.row
+		t.above[c] = s
 	}
 }
 
@@ -251,19 +252,37 @@ func (t *table) needs(l *line) {
 	}
 }
 
-// tellGaps tells once a column where it says nothing.
+// tellGaps tells once a column where it says nothing in rows that are used. It
+// is for the end, when the fates of all rows are known.
 func (t *table) tellGaps() {
+	used := t.sheet.Count(Used)
 	for c := range t.file.Columns {
 		col := &t.file.Columns[c]
+		if rows := t.same[c]; len(rows) > 0 {
+			t.r.say(Notice{Place: t.place(rows[0], t.head.where[c]+1), Level: Told, Rule: "blank means the same",
+				Message: fmt.Sprintf("%s is blank, or a mark for the same, in %d of %d rows (%s): read as in the row above", col.Name, len(rows), t.rows, rowList(rows))})
+		}
+		blank := t.inUse(t.blanks[c])
 		switch {
-		case col.Gap == "" || t.rows == 0:
+		case col.Gap == "" || used == 0:
 		case t.head.where[c] < 0:
 			t.r.say(Notice{Place: t.place(t.sheet.Header, 0), Level: Gap, Rule: "no column", Message: fmt.Sprintf("no column %q", col.Name), Effect: col.Gap})
-		case len(t.blanks[c]) > 0:
-			t.r.say(Notice{Place: t.place(t.blanks[c][0], t.head.where[c]+1), Level: Gap, Rule: "blank cells",
-				Message: fmt.Sprintf("%s says nothing in %d of %d rows (%s)", col.Name, len(t.blanks[c]), t.rows, rowList(t.blanks[c])), Effect: col.Gap})
+		case len(blank) > 0:
+			t.r.say(Notice{Place: t.place(blank[0], t.head.where[c]+1), Level: Gap, Rule: "blank cells",
+				Message: fmt.Sprintf("%s says nothing in %d of %d rows (%s)", col.Name, len(blank), used, rowList(blank)), Effect: col.Gap})
 		}
 	}
+}
+
+// inUse are the rows of a list that are used.
+func (t *table) inUse(rows []int) []int {
+	var out []int
+	for _, row := range t.sheet.Rows {
+		if row.Fate == Used && sortedHas(rows, row.Row) {
+			out = append(out, row.Row)
+		}
+	}
+	return out
 }
 
 // rowList is "rows 4, 9 and 2 more".
@@ -298,4 +317,10 @@ func sortNotices(all []Notice) []Notice {
 			cmp.Compare(a.Place.Column, b.Place.Column), cmp.Compare(b.Level, a.Level), cmp.Compare(a.Message, b.Message))
 	})
 	return slices.Compact(all)
+}
+
+// sortedHas tells whether a list in rising order holds n.
+func sortedHas(list []int, n int) bool {
+	_, ok := slices.BinarySearch(list, n)
+	return ok
 }

@@ -253,7 +253,7 @@ func (r *reader) orderDates(e *entry[Order]) {
 	case due.Date.DaysSince(morning.Date) > farDue:
 		e.l.doubtful("due", "due in years", fmt.Sprintf("due on %s, more than two years from the morning of %s", due, morning), "a slip of the pen?", "the due date is used as it is: the order comes last")
 	case morning.Date.DaysSince(due.Date) > 0:
-		e.l.note(Told, "due", "late already", fmt.Sprintf("due on %s: late by %d days on the morning of %s", due, morning.Date.DaysSince(due.Date), morning), "")
+		e.l.note(Told, "due", "late already", fmt.Sprintf("due on %s: late by %s on the morning of %s", due, plural(morning.Date.DaysSince(due.Date), "day"), morning), "")
 	}
 }
 
