@@ -31,6 +31,7 @@ type Bar struct {
 	Start, End time.Time // End not before Start
 	Label      string    // shown in the bar where it fits
 	Thin       bool      // a wait, told by shape as well as by color
+	Line       bool      // a wait that is not worth a look: thinner still
 }
 
 // Shade is a stretch of the time axis. To is not before From.
@@ -90,7 +91,10 @@ func (c Gantt) data() (data [][6]int64, labels []string) {
 			at[label], labels = k, append(labels, label)
 		}
 		thin := int64(0)
-		if b.Thin {
+		switch {
+		case b.Line:
+			thin = 2
+		case b.Thin:
 			thin = 1
 		}
 		data = append(data, [6]int64{c.minute(b.Start), c.minute(b.End), int64(b.Row), int64(b.Kind), thin, int64(k)})

@@ -18,6 +18,7 @@ type Pareto struct {
 	Of      Axis // what is counted: "waiting", "h a week"
 	Amounts bool // bars tell the amount with its share, not the share alone
 	Causes  []Cause
+	Rest    string // name of a cause that stands last, whatever its amount: "3 others"
 }
 
 // Cause is one cause with its amount, not negative.
@@ -40,7 +41,9 @@ func (c Pareto) Build() (page.Chart, error) {
 	if total == 0 {
 		return page.Chart{}, c.fault("the total is zero")
 	}
-	slices.SortStableFunc(causes, func(a, b Cause) int { return cmp.Compare(b.Amount, a.Amount) })
+	slices.SortStableFunc(causes, func(a, b Cause) int {
+		return cmp.Or(c.last(a)-c.last(b), cmp.Compare(b.Amount, a.Amount))
+	})
 	table := cells.Table{Columns: []cells.Column{{Head: ""}, {Head: c.Of.title(), Align: cells.Right},
 		{Head: "share", Align: cells.Right}, {Head: "running sum", Align: cells.Right}}}
 	var names, labels []string
@@ -65,8 +68,15 @@ func (c Pareto) Build() (page.Chart, error) {
 	out.Options = option
 	out.Data = map[string]any{"labels": labels, "tips": map[string]any{"shares": tips, "sum": tips}, "xDigits": 0, "xUnit": " %"}
 	out.AxisX = "share of " + cells.OneLine(c.Of.Name) + " →"
-	out.Legend = []page.Key{{Label: "share", Form: page.Fill}, {Label: "running sum", Form: page.Line, Color: 1}}
+	out.Legend = []page.Key{{Label: c.bars(), Form: page.Fill}, {Label: "running sum", Form: page.Line, Color: 1}}
 	return out, nil
+}
+
+func (c Pareto) last(e Cause) int {
+	if c.Rest != "" && e.Name == c.Rest {
+		return 1
+	}
+	return 0
 }
 
 // label is what stands in or beside a bar.
@@ -75,6 +85,14 @@ func (c Pareto) label(amount float64, share string) string {
 		return share
 	}
 	return c.Of.number(amount) + " (" + share + ")"
+}
+
+// bars is what the bars are, for the legend.
+func (c Pareto) bars() string {
+	if !c.Amounts {
+		return "share"
+	}
+	return c.Of.title() + ", and share"
 }
 
 func (c Pareto) option(names []string, bars []opts.CustomData, line [][2]float64) (map[string]any, error) {

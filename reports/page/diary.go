@@ -47,7 +47,7 @@ type Board struct {
 
 // Entry is what one row of a board says for a while.
 type Entry struct {
-	From, To int   // minutes, To after From
+	From, To int   // minutes, To after From; what was there before the diary has a From below 0
 	Board    int   // index
 	Row      int   // index; -1 when Listed
 	Names    []int // indexes of texts
@@ -91,7 +91,7 @@ func (d Diary) checkEntry(e Entry) error {
 		return fmt.Errorf("there is no row %d", e.Row)
 	case b.Form != Joined && len(e.Names) != len(b.Columns)-1:
 		return fmt.Errorf("%d texts for %d columns", len(e.Names), len(b.Columns))
-	case e.To <= e.From || e.From < 0 || e.To > d.Minutes:
+	case e.To <= e.From || e.To > d.Minutes:
 		return errors.New("it ends before it starts, or is not within the diary")
 	}
 	for _, n := range e.Names {

@@ -50,6 +50,14 @@ func workedAs(p *sim.Plan, v *record.Visit) string {
 	return fmt.Sprintf("%s: %d of %s", v.Doing, v.People, p.Crafts[v.Craft].Name)
 }
 
+// CrewName is what the people of a craft are called: "gel crew".
+func CrewName(craft string) string {
+	if strings.Contains(strings.ToLower(craft), "crew") {
+		return craft
+	}
+	return craft + " crew"
+}
+
 // StepName is the name of a step; "" between routes.
 func StepName(p *sim.Plan, route, step int16) string {
 	if route < 0 || step < 0 {

@@ -19,21 +19,25 @@ function shades(ctx) {
 function at(ctx, minutes) { return ctx.data.from + minutes * 60000; }
 
 // stretches: value is [start, end, row, kind, thin, label]; start and end in
-// minutes, label the index of a text. What is thin is a wait.
+// minutes, label the index of a text. Of thin, 1 is a wait, 2 one for the next shift: a
+// line.
 function stretches(ctx) {
   var font = '500 12px ' + ctx.p.font;
   return function (params, api) {
     var a = api.coord([at(ctx, api.value(0)), api.value(2)]), b = api.coord([at(ctx, api.value(1)), api.value(2)]);
-    var thin = api.value(4), h = Math.min(api.size([0, 1])[1] * (thin ? 0.26 : 0.74), thin ? 9 : 26);
+    var thin = api.value(4), h = Math.min(api.size([0, 1])[1] * [0.74, 0.3, 0.08][thin], [26, 10, 2.5][thin]);
     var rect = echarts.graphic.clipRectByRect(
       { x: a[0], y: a[1] - h / 2, width: Math.max(b[0] - a[0], 0.75), height: h }, params.coordSys);
     if (!rect) { return null; }
     var fill = ctx.p['@c' + api.value(3)];
-    var children = [{ type: 'rect', shape: rect, style: { fill: fill, decal: rect.width > 6 ? decal(api.value(3), ctx.p['@paper']) : null } }];
+    var children = [{ type: 'rect', shape: rect, style: { fill: fill, decal: rect.width > 6 && thin < 2 ? decal(api.value(3), ctx.p['@paper']) : null } }];
     var text = thin ? '' : ctx.data.labels[api.value(5)], size = text ? textSize(text, font) : null;
     if (size && size.width + 6 < rect.width && size.height <= rect.height) {
       children.push(label(text, rect.x + rect.width / 2, rect.y + rect.height / 2, readable(fill), font,
         { align: 'center', backgroundColor: fill, padding: [1, 2], borderRadius: 2 }));
+    }
+    if (thin) { // the pointer finds it in the whole height of a bar
+      children.push({ type: 'rect', shape: { x: rect.x, y: a[1] - 12, width: rect.width, height: 24 }, style: { fill: fill, opacity: 0 } });
     }
     return { type: 'group', children: children };
   };

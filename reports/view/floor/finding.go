@@ -11,7 +11,7 @@ import (
 type share struct {
 	waits  float64 // for people, places, air, the gel window
 	idle   float64 // ready, and nothing to begin
-	reason string  // what they wait for most, of waits: "people of gel"
+	reason string  // what they wait for most, of waits: "the gel crew"
 	most   float64 // its share
 }
 

@@ -45,7 +45,7 @@ func moldsFigure(t *study.Typical) chart.Gantt {
 	from, to := dateOf(p, r.From), dateOf(p, r.To)
 	c := chart.Gantt{
 		Figure: chart.Figure{ID: MoldsID, Finding: moldsFinding(shares(all)),
-			Caption: "A row for each mold, from left to right its weeks; the axis names Mondays. Thick bars are work and cure, thin bars are waits; the pointer tells for what. The table has the hours of each.",
+			Caption: "A row for each mold, from left to right its weeks; the axis names Mondays. Thick bars are work and cure, thin bars are waits, lines are waits for the next shift; the pointer tells for what. The table has the hours of each.",
 			Alt:     fmt.Sprintf("Bars of what each of %d molds does or waits for, from %s to %s.", len(p.Molds), from.Format("January 2, 2006"), to.Format("January 2, 2006"))},
 		From: from, To: to, Kinds: kindNames[:], Shades: nights(p, r.From, r.To), Shaded: "nobody at work",
 	}
@@ -53,7 +53,7 @@ func moldsFigure(t *study.Typical) chart.Gantt {
 		c.Rows = append(c.Rows, p.Molds[i].Name)
 	}
 	for _, s := range all {
-		c.Bars = append(c.Bars, chart.Bar{Row: int(s.mold), Kind: int(s.kind), Label: s.label, Thin: s.thin, Start: dateOf(p, s.from), End: dateOf(p, s.to)})
+		c.Bars = append(c.Bars, chart.Bar{Row: int(s.mold), Kind: int(s.kind), Label: s.label, Thin: s.thin, Line: s.night, Start: dateOf(p, s.from), End: dateOf(p, s.to)})
 	}
 	c.Numbers = moldHours(p, all)
 	return c

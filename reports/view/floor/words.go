@@ -1,6 +1,7 @@
 package floor
 
 import (
+	"moldturn/reports/view"
 	"moldturn/sim"
 	"moldturn/sim/record"
 )
@@ -23,7 +24,7 @@ const (
 // kindNames say what each kind is; a wait is a thin bar.
 var kindNames = [kinds]string{
 	"in booth: masked, sprayed", "gelling, or setting between shots", "laminated", "curing in hold",
-	"pulled; thin: ready to pull", "waxed, stripped, checked, mended", "thin: waits for people, place, air or shift", "thin: no order, or not in rotation",
+	"pulled; thin: ready to pull", "waxed, stripped, checked, mended", "thin: waits for people, place or air; line: for the next shift", "thin: no order, or not in rotation",
 }
 
 // state is what a mold does at a time, in words of the floor.
@@ -31,7 +32,7 @@ type state struct {
 	kind  kind
 	label string
 	thin  bool
-	what  string // of a wait: "people of gel"
+	what  string // of a wait: "the gel crew"
 	night bool   // it waits for a shift
 }
 
@@ -84,7 +85,7 @@ func waitsFor(p *sim.Plan, c record.Cause) string {
 	craft, place := "", ""
 	if c.Of >= 0 {
 		if int(c.Of) < len(p.Crafts) {
-			craft = p.Crafts[c.Of].Name
+			craft = view.CrewName(p.Crafts[c.Of].Name)
 		}
 		if int(c.Of) < len(p.Places) {
 			place = p.Places[c.Of].Name
@@ -92,11 +93,11 @@ func waitsFor(p *sim.Plan, c record.Cause) string {
 	}
 	switch c.Reason {
 	case record.NoCrew:
-		return "people of " + craft
+		return "the " + craft
 	case record.OffShift:
-		return "the next shift of " + craft
+		return "the next shift of the " + craft
 	case record.ShiftEnds:
-		return "a shift of " + craft + " long enough"
+		return "the next shift, too little of this one is left for the " + craft
 	case record.NoPlace, record.NoHoist:
 		return "a free " + place
 	case record.NoGun:

@@ -2,6 +2,7 @@ package floor
 
 import (
 	"fmt"
+	"slices"
 
 	"moldturn/reports/cells"
 	"moldturn/reports/page"
@@ -66,17 +67,21 @@ func (w *writer) span(s *record.Span) {
 		return
 	}
 	who, step := w.name(w.who(s)), w.name(w.step(s))
+	both := []int{who, step}
+	if who == step { // background work is called as its only step
+		both = both[:1]
+	}
 	if s.Mold >= 0 {
 		x := stateOf(w.plan, s)
 		w.add(s, moldBoard, int(s.Mold), from, to, w.name(x.label), step, w.name(w.order(s)))
 	}
 	for row := range w.places {
 		if s.Job >= 0 && w.places[row].held(s) {
-			w.add(s, placeBoard, row, from, to, who, step)
+			w.add(s, placeBoard, row, from, to, both...)
 		}
 	}
 	if s.Working && s.People > 0 && s.Craft >= 0 {
-		w.add(s, crewBoard, int(s.Craft), from, to, who, step, w.name(people(int(s.People))))
+		w.add(s, crewBoard, int(s.Craft), from, to, append(slices.Clip(both), w.name(people(int(s.People))))...)
 		return
 	}
 	if s.Working || s.Job < 0 && s.Order < 0 {
@@ -89,7 +94,10 @@ func (w *writer) span(s *record.Span) {
 	case s.Cause.Reason == record.MateMissing:
 		board = mateBoard
 	}
-	w.add(s, board, -1, from, to, who, step, w.name(waitsFor(w.plan, s.Cause)))
+	if who == step {
+		step = w.name("–")
+	}
+	w.add(s, board, -1, min(s.From, from), to, who, step, w.name(waitsFor(w.plan, s.Cause)))
 }
 
 // add appends an entry, or goes on with the last one of the same row and job if
@@ -103,7 +111,7 @@ func (w *writer) add(s *record.Span, board, row int, from, to clock.Time, names 
 		w.open = map[openKey]int{}
 	}
 	key := openKey{board, row, s.Job, s.Mold, names[0], names[len(names)-1]}
-	if k, ok := w.open[key]; ok && w.entries[k].To == a && w.entries[k].Names[1] == names[1] {
+	if k, ok := w.open[key]; ok && w.entries[k].To == a && slices.Equal(w.entries[k].Names, names) {
 		w.entries[k].To = b
 		return
 	}

@@ -51,9 +51,9 @@ func limitsFinding(s season) string {
 	case s.worstWait < waitWorthNaming:
 		return "No crew and no place holds work back in any month"
 	case s.worst != s.year:
-		return fmt.Sprintf("Over the year work waits longest for %s, %.0f h a week; in %s for %s, %.0f h", s.year, s.yearWait, s.month, s.worst, s.worstWait)
+		return fmt.Sprintf("Over the year work waits longest for the %s, %.0f h a week; in %s for the %s, %.0f h", s.year, s.yearWait, s.month, s.worst, s.worstWait)
 	case s.worstWait >= muchMore*s.usual:
-		return fmt.Sprintf("%s's limit is %s: work waits %.0f h a week for it, over the year %.0f h", s.month, s.worst, s.worstWait, s.usual)
+		return fmt.Sprintf("%s's limit is the %s: work waits %.0f h a week for it, over the year %.0f h", s.month, s.worst, s.worstWait, s.usual)
 	}
-	return fmt.Sprintf("Work waits longest for %s, about %.0f h a week all year; no month stands out", s.worst, s.usual)
+	return fmt.Sprintf("Work waits longest for the %s, about %.0f h a week all year; no month stands out", s.worst, s.usual)
 }

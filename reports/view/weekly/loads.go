@@ -10,6 +10,7 @@ import (
 	"moldturn/reports/cells"
 	"moldturn/reports/chart"
 	"moldturn/reports/page"
+	"moldturn/reports/view"
 	"moldturn/sim"
 	"moldturn/sim/record"
 	"moldturn/sim/study"
@@ -87,10 +88,10 @@ func thursday(week int) time.Time {
 	return time.Date(2023, time.January, 4+7*week, 0, 0, 0, 0, time.UTC)
 }
 
-// poolName is the name of a craft or place.
+// poolName is the name of a crew or place.
 func poolName(p *sim.Plan, i int) string {
 	if i < len(p.Crafts) {
-		return p.Crafts[i].Name
+		return view.CrewName(p.Crafts[i].Name)
 	}
 	return p.Places[i-len(p.Crafts)].Name
 }

@@ -8,6 +8,7 @@ import (
 	"moldturn/reports/cells"
 	"moldturn/reports/chart"
 	"moldturn/reports/page"
+	"moldturn/reports/view"
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/record"
@@ -102,13 +103,15 @@ func causeName(p *sim.Plan, k int) string {
 	pools := len(p.Crafts) + len(p.Places)
 	switch {
 	case k < len(p.Crafts):
-		return "people: " + p.Crafts[k].Name
+		return view.CrewName(p.Crafts[k].Name)
 	case k < pools:
-		return "a free place: " + p.Places[k-len(p.Crafts)].Name
+		return "a free " + p.Places[k-len(p.Crafts)].Name
 	}
 	switch x := record.Reason(k - pools); x {
 	case record.OffShift:
 		return "the next shift"
+	case record.ShiftEnds:
+		return "too little of the shift left"
 	case record.NoReason:
 		return "cause not recorded"
 	default:
@@ -119,12 +122,15 @@ func causeName(p *sim.Plan, k int) string {
 // mostCauses is how many causes have a bar of their own.
 const mostCauses = 9
 
+// rest is what the causes behind the first ones are called together.
+func (l *Lost) rest() string { return fmt.Sprintf("%d others", len(l.Causes)-mostCauses) }
+
 // few joins the causes behind the first ones.
 func (l *Lost) few() []Loss {
 	if len(l.Causes) <= mostCauses+1 {
 		return l.Causes
 	}
-	rest := Loss{Name: fmt.Sprintf("%d others", len(l.Causes)-mostCauses)}
+	rest := Loss{Name: l.rest()}
 	for _, c := range l.Causes[mostCauses:] {
 		rest.Hours, rest.Boats = rest.Hours+c.Hours, rest.Boats+c.Boats
 	}
@@ -142,7 +148,7 @@ func Waits(r *study.Runs, p *sim.Plan, years int) (s page.Section, ok bool, err 
 		Caption: fmt.Sprintf("“%s”, %s. A boat takes %.0f mold-hours, waits included; hours that molds wait for one cause, over that, are boats a year. It is what the hours are worth, not a promise: when one wait goes, part of it turns into another.",
 			cells.OneLine(r.Name), simulated(years), l.PerBoat),
 		Alt: fmt.Sprintf("Bars of %d causes for which molds wait, in boats a year, and their running sum.", len(l.few()))},
-		Of: chart.Axis{Name: "mold waits", Unit: "boats a year", Digits: 0}, Amounts: true}
+		Of: chart.Axis{Name: "mold waits", Unit: "boats a year", Digits: 0}, Amounts: true, Rest: l.rest()}
 	for _, c := range l.few() {
 		f.Causes = append(f.Causes, chart.Cause{Name: c.Name, Amount: c.Boats})
 	}
