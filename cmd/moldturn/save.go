@@ -8,6 +8,7 @@ import (
 	"moldturn/reports"
 	resultfiles "moldturn/reports/files"
 	"moldturn/reports/view"
+	"moldturn/reports/workbook"
 )
 
 // resultFile is a file of a result folder.
@@ -47,5 +48,6 @@ func save(c *Context, folder string, s *view.Study, more ...resultFile) error {
 		resultOf("results.csv", s, reports.CSV),
 		resultOf("results.json", s, reports.JSON),
 		resultOf("report.html", s, reports.HTML),
+		resultOf("results.xlsx", s, workbook.Write),
 	}, more...))
 }

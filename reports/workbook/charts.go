@@ -13,6 +13,9 @@ import (
 // ink is the color of texts in charts: a contrast of 10 on white.
 const ink = "404040"
 
+// chartHeight is the height of a chart in pixels, of which 96 are 72 points.
+const chartHeight = 380
+
 // mostDrawn is the largest number of alternatives whose names fit below a chart.
 const mostDrawn = 16
 
@@ -26,29 +29,17 @@ func (b *book) byAlternative(rows figureRows) (c *excelize.Chart, ok bool) {
 	at := func(column string) string {
 		return fmt.Sprintf("%s!$%s$%d:$%s$%d", decisionSheet, column, rows.first, column, rows.last)
 	}
-	c = b.chart(b.study.Headline(), fmt.Sprintf("Boats shipped a week; bars are %.0f %% confidence intervals. The axis does not begin at zero.", 100*study.Confidence))
-	c.Format.AltText = fmt.Sprintf("Boats shipped a week, a dot with its interval for each of %d ways to run the plant. The numbers stand in columns C to E.", n)
-	c.Series = []excelize.ChartSeries{{Name: fmt.Sprintf("%s!$A$%d", decisionSheet, rows.first), Categories: at("B"), Values: at("C"),
+	c = b.chart(b.study.Headline(), fmt.Sprintf("boats shipped a week, with %.0f %% confidence intervals", 100*study.Confidence))
+	c.Format.AltText = fmt.Sprintf("Boats shipped a week, a dot with its interval for each of %d ways to run the plant. The numbers stand in columns C to F.", n)
+	c.Series = []excelize.ChartSeries{{Name: fmt.Sprintf("%s!$A$%d", decisionSheet, rows.first), Categories: at("B"), Values: at("C"), Fill: solid(accent),
 		Line: excelize.LineOptions{Type: excelize.LineNone}, Marker: marker("circle", accent)}}
 	c.Legend.Position = "none"
 	return c, true
 }
 
-// intervals are the bars of that chart.
-func (b *book) intervals(chart int) errorBars {
-	e := errorBars{chart: chart}
-	m, _ := study.MetricNamed(boatsPerWeek)
-	for i := range b.study.Alternatives {
-		x, ok := b.study.Alternatives[i].Summary(&m)
-		switch {
-		case !ok:
-		case x.Known():
-			e.down, e.up = append(e.down, x.Mean-x.Low), append(e.up, x.High-x.Mean)
-		default:
-			e.down, e.up = append(e.down, 0), append(e.up, 0)
-		}
-	}
-	return e
+// intervals are the bars of that chart, as the first that is added.
+func intervals(rows figureRows) errorBars {
+	return errorBars{chart: 1, half: fmt.Sprintf("%s!$D$%d:$D$%d", decisionSheet, rows.first, rows.last)}
 }
 
 // byMonth is boats per open week by month, of the base and of the best.
@@ -58,7 +49,7 @@ func (b *book) byMonth(months []monthRows) *excelize.Chart {
 	if band, ok := s.Weeks(0); ok {
 		finding = band.Finding
 	}
-	c := b.chart(finding, "Boats shipped in an open week, by month. The axis does not begin at zero.")
+	c := b.chart(finding, "boats shipped in an open week, by month")
 	c.Format.AltText = "Boats shipped in an open week, by month. The numbers stand on the sheet Weeks, on the right."
 	shown := []int{0}
 	if best := s.Best(); best > 0 {
@@ -72,7 +63,7 @@ func (b *book) byMonth(months []monthRows) *excelize.Chart {
 		if k > 0 {
 			symbol, color, dash = "diamond", "B45F06", excelize.LineDashDash
 		}
-		c.Series = append(c.Series, excelize.ChartSeries{Name: fmt.Sprintf("%s!$G$%d", weeksSheet, months[i].first), Categories: at("H"), Values: at("J"),
+		c.Series = append(c.Series, excelize.ChartSeries{Name: fmt.Sprintf("%s!$G$%d", weeksSheet, months[i].first), Categories: at("H"), Values: at("J"), Fill: solid(color),
 			Line: excelize.LineOptions{Type: excelize.LineSolid, Width: 2, Dash: dash, Fill: solid(color)}, Marker: marker(symbol, color)})
 	}
 	c.Legend.Position = "bottom"
@@ -83,11 +74,11 @@ func (b *book) byMonth(months []monthRows) *excelize.Chart {
 func (b *book) chart(finding, what string) *excelize.Chart {
 	return &excelize.Chart{Type: excelize.Line,
 		Title: excelize.ChartTitle{Paragraph: []excelize.RichTextRun{
-			{Text: broken(cells.OneLine(finding), 70) + "\n", Font: &excelize.Font{Size: 11, Bold: true, Color: accent}},
+			{Text: broken(cells.OneLine(finding), 62) + "\n", Font: &excelize.Font{Size: 11, Bold: true, Color: accent}},
 			{Text: what, Font: &excelize.Font{Size: 9, Color: ink}}}},
 		XAxis:     excelize.ChartAxis{Font: excelize.Font{Size: 9, Color: ink}},
 		YAxis:     excelize.ChartAxis{MajorGridLines: true, Font: excelize.Font{Size: 9, Color: ink}, NumFmt: excelize.ChartNumFmt{CustomNumFmt: decimals(1)}},
-		Dimension: excelize.ChartDimension{Width: 640, Height: 380}}
+		Dimension: excelize.ChartDimension{Width: 640, Height: chartHeight}}
 }
 
 func solid(color string) excelize.Fill {

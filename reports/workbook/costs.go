@@ -12,8 +12,8 @@ func (b *book) costs() *table {
 	for i := range s.Alternatives {
 		a := &s.Alternatives[i]
 		for _, l := range s.Money.Ledger(&a.Runs) {
-			t.rows = append(t.rows, []any{a.Name, l.Group, l.Label, l.Class, number{l.Quantity, decimals(1)}, l.Unit,
-				number{l.Price, decimals(2)}, number{l.Amount, decimals(0)}, l.PriceFrom, l.Of, l.Name})
+			t.rows = append(t.rows, []any{a.Name, l.Group, l.Label, l.Class, number{l.Quantity, decimals(1)}, aside(l.Unit),
+				number{l.Price, decimals(2)}, number{l.Amount, decimals(0)}, aside(l.PriceFrom), l.Of, l.Name})
 		}
 	}
 	if len(t.rows) == 0 {

@@ -24,7 +24,8 @@ func keyFigures() []string {
 // front is the first sheet while it is written from top to bottom.
 type front struct {
 	*book
-	row int // the next to write
+	row int             // the next to write
+	top map[int]float64 // heights of rows, in points, where they are not usual
 	err error
 }
 
@@ -48,7 +49,7 @@ func (b *book) decision(months []monthRows) error {
 		}
 	}
 	s := b.study
-	f := &front{book: b, row: 1}
+	f := &front{book: b, row: 1, top: map[int]float64{}}
 	f.across(title, s.Scenario)
 	f.across(prose, s.Note)
 	f.across(strong, s.Headline())
@@ -62,7 +63,7 @@ func (b *book) decision(months []monthRows) error {
 	if f.err != nil {
 		return f.err
 	}
-	return b.charts(boats, months)
+	return f.charts(boats, months)
 }
 
 // across writes a text over all columns, high enough to be read; an empty text
@@ -71,17 +72,38 @@ func (f *front) across(k kind, text string) {
 	if text == "" || f.err != nil {
 		return
 	}
-	lines := 1 + len([]rune(text))/charactersAcross
-	height := 16 * float64(lines)
+	height := usual * float64(1+len([]rune(text))/charactersAcross)
 	if k == title || k == strong {
 		height = 20 * float64(1+len([]rune(text))*5/4/charactersAcross)
 	}
 	f.set("A", k, text)
 	f.merge("A", lastColumn)
-	if f.err == nil {
-		f.err = f.file.SetRowHeight(decisionSheet, f.row, height)
-	}
+	f.high(height)
 	f.row++
+}
+
+// usual is the height of a row with one line, in points.
+const usual = 15
+
+// high sets the height of the row.
+func (f *front) high(points float64) {
+	f.top[f.row] = points
+	if f.err == nil {
+		f.err = f.file.SetRowHeight(decisionSheet, f.row, points)
+	}
+}
+
+// below is the first row that lies a height in pixels below another.
+func (f *front) below(row, pixels int) int {
+	left := float64(pixels) * 72 / 96
+	for ; left > 0; row++ {
+		if h, ok := f.top[row]; ok {
+			left -= h
+		} else {
+			left -= usual
+		}
+	}
+	return row
 }
 
 // lines writes a heading and sentences below an empty line.
@@ -134,13 +156,14 @@ type figureRows struct{ first, last int }
 // gives the rows of boats per week.
 func (f *front) figures() figureRows {
 	f.row++
-	heads := []string{"figure", "alternative", "mean", "low", "high"}
+	heads := []string{"figure", "alternative", "mean", "±", "low", "high"}
 	if len(f.study.Alternatives) > 1 {
-		heads = append(heads, "less the base", "low", "high", "verdict")
+		heads = append(heads, "against the base", "±", "verdict")
 	}
 	for i, h := range heads {
 		f.set(string(rune('A'+i)), header, h)
 	}
+	f.high(2 * usual)
 	f.row++
 	drawn := figureRows{}
 	for _, name := range keyFigures() {
@@ -169,15 +192,20 @@ func (f *front) figure(i int, m *study.Metric) {
 	format := formatOf(m)
 	f.set("A", plain, m.Label+unitBehind(a, m))
 	f.set("B", plain, a.Name)
-	f.interval([3]string{"C", "D", "E"}, x, format)
+	f.number("C", mean(x, format))
+	f.number("D", half(x, format))
+	low, high := ends(within(m, x), format)
+	f.number("E", low)
+	f.number("F", high)
 	switch {
 	case len(f.study.Alternatives) < 2:
 	case i == 0:
-		f.set("I", plain, "the base")
+		f.set("I", apart, "the base")
 	default:
 		d := against(f.study, i, m)
-		f.interval([3]string{"F", "G", "H"}, d.Summary, sign(format))
-		f.set("I", plain, verdict(d))
+		f.number("G", mean(d.Summary, sign(format)))
+		f.number("H", half(d.Summary, format))
+		f.set("I", apart, verdict(d))
 	}
 	f.row++
 }
@@ -190,12 +218,12 @@ func unitBehind(a *view.Alternative, m *study.Metric) string {
 	return ", " + a.UnitOf(m)
 }
 
-// interval puts a mean and its ends into three cells.
-func (f *front) interval(columns [3]string, x stats.Summary, format string) {
-	low, high := ends(x, format)
-	f.number(columns[0], mean(x, format))
-	f.number(columns[1], low)
-	f.number(columns[2], high)
+// half is the half width of an interval; empty without one.
+func half(x stats.Summary, format string) any {
+	if x.N == 0 || !x.Known() {
+		return nil
+	}
+	return number{x.Half, format}
 }
 
 // changes says what each alternative changes.
@@ -214,9 +242,7 @@ func (f *front) changes() {
 		f.set("A", plain, a.Name)
 		f.set("B", plain, what)
 		f.merge("B", lastColumn)
-		if f.err == nil {
-			f.err = f.file.SetRowHeight(decisionSheet, f.row, 16*float64(max(1+len([]rune(what))*4/3/charactersAcross, 1+len([]rune(a.Name))/28)))
-		}
+		f.high(usual * float64(max(1+len([]rune(what))*4/3/charactersAcross, 1+len([]rune(a.Name))/28)))
 		f.row++
 	}
 }
@@ -244,15 +270,15 @@ func rests(s *view.Study) string {
 }
 
 // charts draws boats by alternative and by month beside the texts.
-func (b *book) charts(boats figureRows, months []monthRows) error {
+func (f *front) charts(boats figureRows, months []monthRows) error {
 	const column = "K"
-	below := 2
-	if c, ok := b.byAlternative(boats); ok {
-		if err := b.file.AddChart(decisionSheet, column+strconv.Itoa(below), c); err != nil {
+	row := 2
+	if c, ok := f.byAlternative(boats); ok {
+		if err := f.file.AddChart(decisionSheet, column+strconv.Itoa(row), c); err != nil {
 			return err
 		}
-		b.bars = append(b.bars, b.intervals(1))
-		below = boats.last + 2
+		f.bars = append(f.bars, intervals(boats))
+		row = f.below(row, chartHeight) + 1
 	}
-	return b.file.AddChart(decisionSheet, column+strconv.Itoa(max(below, 20)), b.byMonth(months))
+	return f.file.AddChart(decisionSheet, column+strconv.Itoa(row), f.byMonth(months))
 }

@@ -8,18 +8,16 @@ import (
 	"fmt"
 	"io"
 	"slices"
-	"strconv"
-	"strings"
 	"time"
 
 	"github.com/xuri/excelize/v2"
 )
 
-// errorBars are the intervals of a chart's first series: lengths down and up
-// from each of its values.
+// errorBars are the intervals of a chart's first series: as far up as down, by
+// the numbers of a range of cells.
 type errorBars struct {
-	chart    int // from 1, in the order in which charts were added
-	down, up []float64
+	chart int    // from 1, in the order in which charts were added
+	half  string // range of the half widths
 }
 
 // contentTypes is the part that stands first in a package, as readers that
@@ -93,18 +91,9 @@ func (e *errorBars) draw(chart []byte) ([]byte, error) {
 	if at < 0 {
 		return nil, errors.New("a series without categories cannot have error bars")
 	}
+	width := "<numRef><f>" + e.half + "</f></numRef>"
 	bars := `<errBars><errDir val="y"/><errBarType val="both"/><errValType val="cust"/><noEndCap val="0"/>` +
-		"<plus>" + lengths(e.up) + "</plus><minus>" + lengths(e.down) + "</minus>" +
+		"<plus>" + width + "</plus><minus>" + width + "</minus>" +
 		`<spPr><a:ln w="19050"><a:solidFill><a:srgbClr val="` + accent + `"/></a:solidFill></a:ln></spPr></errBars>`
 	return slices.Insert(chart, at, []byte(bars)...), nil
-}
-
-// lengths are numbers as the XML of a chart holds them.
-func lengths(xs []float64) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, `<numLit><formatCode>General</formatCode><ptCount val="%d"/>`, len(xs))
-	for i, x := range xs {
-		fmt.Fprintf(&b, `<pt idx="%d"><v>%s</v></pt>`, i, strconv.FormatFloat(x, 'g', -1, 64))
-	}
-	return b.String() + "</numLit>"
 }

@@ -22,11 +22,13 @@ type look struct {
 type kind uint8
 
 const (
-	plain  kind = iota
-	header      // of a column
-	title       // of a sheet
-	strong      // the answer, and headings
-	prose       // a sentence over several columns
+	plain   kind = iota
+	header       // of a column
+	title        // of a sheet
+	strong       // the answer, and headings
+	prose        // a sentence over several columns
+	apart        // a text behind a number
+	running      // a text that is not broken into lines
 )
 
 // style is the number of a look in the file.
@@ -43,6 +45,10 @@ func (b *book) style(l look) (int, error) {
 		s.Font.Bold = true
 		s.Alignment.Vertical = "bottom"
 		s.Border = []excelize.Border{{Type: "bottom", Color: accent, Style: 2}}
+	case running:
+		s.Alignment.WrapText = false
+	case apart:
+		s.Alignment.Indent = 1
 	case title:
 		s.Font.Bold, s.Font.Size, s.Font.Color = true, 14, accent
 		s.Alignment.WrapText = false

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"github.com/xuri/excelize/v2"
@@ -23,7 +24,8 @@ type table struct {
 // block is columns with their rows.
 type block struct {
 	columns []column
-	rows    [][]any // text, number, int, or nil for an empty cell
+	rows    [][]any   // string, loose, aside, number, int, or nil for an empty cell
+	width   []float64 // of the columns, once they are known
 }
 
 // column is the head of a column, with the unit: "boats a week". wide is the
@@ -32,6 +34,13 @@ type column struct {
 	head string
 	wide int
 }
+
+// loose is a text that runs on to the right in one line; aside is one that stands
+// behind a number.
+type (
+	loose string
+	aside string
+)
 
 // number is a cell with a number and its format.
 type number struct {
@@ -44,6 +53,9 @@ const (
 	mostRows = 1_000_000
 	wide     = 34
 	narrow   = 9
+
+	// looseness is how many letters fit where a column is as wide as one digit.
+	looseness = 1.15
 
 	// widthLooked is how many rows are looked at for the width of a column.
 	widthLooked = 2_000
@@ -80,7 +92,8 @@ func (b *book) put(t *table) error {
 func (t *table) prepare(w *excelize.StreamWriter) error {
 	at := 1
 	for _, k := range t.blocks() {
-		for i, width := range k.widths() {
+		k.width = k.widths()
+		for i, width := range k.width {
 			if err := w.SetColWidth(at+i, at+i, width); err != nil {
 				return err
 			}
@@ -118,7 +131,7 @@ func (b *book) body(w *excelize.StreamWriter, t *table) error {
 		}
 		rows = max(rows, len(k.rows))
 	}
-	if err := w.SetRow("A"+strconv.Itoa(headRow), heads); err != nil {
+	if err := w.SetRow("A"+strconv.Itoa(headRow), heads, excelize.RowOpts{Height: 2 * usual}); err != nil {
 		return err
 	}
 	for r := range rows {
@@ -126,7 +139,7 @@ func (b *book) body(w *excelize.StreamWriter, t *table) error {
 		if err != nil {
 			return err
 		}
-		if err := w.SetRow("A"+strconv.Itoa(headRow+1+r), row); err != nil {
+		if err := w.SetRow("A"+strconv.Itoa(headRow+1+r), row, excelize.RowOpts{Height: usual * float64(t.linesIn(r))}); err != nil {
 			return err
 		}
 	}
@@ -171,6 +184,10 @@ func (b *book) cell(x any) (any, error) {
 		return nil, nil
 	case string:
 		return b.styled(x, plain)
+	case loose:
+		return b.styled(string(x), running)
+	case aside:
+		return b.styled(string(x), apart)
 	case int:
 		id, err := b.style(look{format: "0"})
 		return excelize.Cell{StyleID: id, Value: x}, err
@@ -217,10 +234,42 @@ func (k *block) widths() []float64 {
 	return out
 }
 
+// linesIn is how many lines the texts of row r take in columns of their widths.
+func (t *table) linesIn(r int) int {
+	n := 1
+	for _, k := range t.blocks() {
+		if r >= len(k.rows) {
+			continue
+		}
+		for i, x := range k.rows[r] {
+			if text, ok := x.(string); ok && runes(text) > narrow {
+				n = max(n, lines(text, int(k.width[i]*looseness)))
+			}
+		}
+	}
+	return n
+}
+
+// lines is how many lines a text takes between words.
+func lines(text string, width int) int {
+	n, at := 1, 0
+	for _, word := range strings.Fields(text) {
+		length := utf8.RuneCountInString(word)
+		if at > 0 && at+1+length > width {
+			n, at = n+1, 0
+		}
+		n += length / (width + 1) // a word that is cut
+		at += 1 + length%(width+1)
+	}
+	return n
+}
+
 func runes(x any) int {
 	switch x := x.(type) {
 	case string:
 		return utf8.RuneCountInString(x)
+	case aside:
+		return utf8.RuneCountInString(string(x)) + 1
 	case number:
 		return utf8.RuneCountInString(strconv.FormatFloat(x.value, 'f', 2, 64))
 	}
