@@ -16,6 +16,8 @@ type Table struct {
 	Places []Place `json:"places"`
 	Limits []Limit `json:"limits"` // of boats a week, the tightest first; empty when nothing limits
 
+	Queueing float64 `json:"with_queueing_boats_per_week"` // about what is left when molds and boats wait for people; 0: not worked out
+
 	StripShare float64 `json:"strips_per_pull"` // strips per pull
 	HotShare   float64 `json:"hot_share"`       // share of the year in the hot season
 	CureSpeed  float64 `json:"cure_speed"`      // mean speed of cure in the plant against 25 °C
@@ -125,6 +127,7 @@ func Work(p *sim.Plan, air *sim.Air, f record.Frame) Table {
 	h.crafts(&t)
 	h.places(&t)
 	t.limits()
+	t.Queueing = h.queueing(&t)
 	return t
 }
 
