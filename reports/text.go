@@ -51,8 +51,10 @@ func spaced(w io.Writer, t cells.Table, style table.Style) error {
 
 func closing(w io.Writer, s *view.Study, style table.Style) error {
 	lines := s.Limits()
-	if d := s.Demand(); d != "" {
-		lines = append(lines, d)
+	for _, line := range []string{s.ByHand(), s.Demand()} {
+		if line != "" {
+			lines = append(lines, line)
+		}
 	}
 	var b strings.Builder
 	lines = append(lines, s.Known())

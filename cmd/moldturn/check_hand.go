@@ -140,6 +140,9 @@ func verdict(t *paper.Table) string {
 	if len(next) > 0 {
 		line += "; next " + strings.Join(next, " and ")
 	}
+	if q := t.Queueing; q > 0 {
+		line += fmt.Sprintf(". With queueing about %s: all molds as one mean mold, shifts by their share of the week, hours by chance (approximate)", fixed(q, 1))
+	}
 	return line + "."
 }
 

@@ -53,6 +53,8 @@ func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view
 		v.Note = note.Text()
 	}
 	v.Inputs = inputsOf(s.Base.Value.Assumptions(unit.Metric))
+	paper := byHand(s.Base)
+	v.Hand = &paper
 	for i := range runs {
 		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
 	}

@@ -88,8 +88,10 @@ func (s *Study) answer() []page.Block {
 		blocks = append(blocks, page.Table{Table: s.Models(s.Base())})
 	}
 	binds := s.Limits()
-	if d := s.Demand(); d != "" {
-		binds = append(binds, d)
+	for _, line := range []string{s.ByHand(), s.Demand()} {
+		if line != "" {
+			binds = append(binds, line)
+		}
 	}
 	return append(blocks, page.List(binds))
 }

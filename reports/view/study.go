@@ -9,6 +9,8 @@ package view
 
 import (
 	"moldturn/sim"
+	"moldturn/sim/cure"
+	"moldturn/sim/hand"
 	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
@@ -23,11 +25,14 @@ type Study struct {
 	Years        int // counted in each replication
 	Warm         int // simulated before them and not counted
 	Alternatives []Alternative
-	Enough       *Enough // the rule that ended the runs; nil without one
-	Money        Money   // how amounts and quantities are written
-	Inputs       []Input // every value of the base, in the order of the scenario
-	Version      string  // of the program, may be empty
-	Hash         string  // fingerprint of the inputs, may be empty
+	Enough       *Enough          // the rule that ended the runs; nil without one
+	Money        Money            // how amounts and quantities are written
+	Holds        *study.HoldCurve // the base at other holds; nil where it was not run
+	Card         *cure.Hold       // of the base, for the wall; may be nil
+	Hand         *hand.Table      // the base by hand; nil where it was not worked out
+	Inputs       []Input          // every value of the base, in the order of the scenario
+	Version      string           // of the program, may be empty
+	Hash         string           // fingerprint of the inputs, may be empty
 
 	// Typical runs a replication of the base again, for what the floor did in it;
 	// the same one each time it is called. nil: there is nothing to run.
