@@ -57,7 +57,7 @@ func written(w io.Writer, make func() (page.Page, error)) error {
 // LedgerCSV writes every line of every ledger, one a row, in full: the trace of
 // each amount to what happened. Amounts are in the currency of the scenario.
 func LedgerCSV(w io.Writer, s *view.Study) error {
-	out, err := csv.New(w, "alternative", "orders", "replication", "line", "label", "kind", "class", "quantity", "unit", "price", "amount", "made_of", "price_from")
+	out, err := csv.New(w, "alternative", "orders", "replication", "line", "label", "kind", "class", "quantity", "unit", "price", "amount", "counted", "each", "from")
 	if err != nil {
 		return err
 	}
@@ -80,11 +80,20 @@ func LedgerCSV(w io.Writer, s *view.Study) error {
 	return out.Flush()
 }
 
+// eachOf is the quantity of one of what was counted; empty where the quantity
+// itself was.
+func eachOf(l *money.Line) csv.Cell {
+	if l.Each == 0 {
+		return csv.Empty()
+	}
+	return csv.Number(float64(l.Each) / l.Per)
+}
+
 func ledgerRows(out *csv.Writer, alternative, orders string, replication int, g *money.Ledger) error {
 	for i := range g.Lines {
 		l := &g.Lines[i]
 		err := out.Row(csv.Text(alternative), csv.Text(orders), csv.Int(int64(replication)), csv.Text(l.Name), csv.Text(l.Label), csv.Text(l.Kind.String()), csv.Text(l.Class.String()),
-			csv.Number(l.Size()), csv.Text(l.Unit), csv.Number(l.Price), csv.Number(l.Amount.Amount()), csv.Text(l.Of), csv.Text(strings.Join(l.Inputs, ", ")))
+			csv.Number(l.Size()), csv.Text(l.Unit), csv.Number(l.Price), csv.Number(l.Amount.Amount()), csv.Text(l.Of), eachOf(l), csv.Text(strings.Join(l.Inputs, ", ")))
 		if err != nil {
 			return err
 		}

@@ -49,7 +49,7 @@ func vocabularies() []vocabulary {
 }
 
 func explainCommand() *command {
-	asJSON := false
+	asJSON, ledger := false, &ledgerFlags{common: common{Inputs: inputPaths}}
 	return &command{
 		name:     "explain",
 		synopsis: "say what a figure, an input, a reason to wait or any other word means",
@@ -62,8 +62,14 @@ func explainCommand() *command {
 		}},
 		flags: func(f *pflag.FlagSet) {
 			f.BoolVar(&asJSON, "json", false, "print the meanings as JSON")
+			ledger.add(f)
 		},
-		run: func(c *Context) error { return explain(c, strings.Join(c.Args, " "), asJSON) },
+		run: func(c *Context) error {
+			if ledger.Scenario != "" {
+				return explainLedger(c, ledger, strings.Join(c.Args, " "), asJSON)
+			}
+			return explain(c, strings.Join(c.Args, " "), asJSON)
+		},
 	}
 }
 
@@ -73,7 +79,8 @@ func explainHelp() string {
 	for _, v := range vocabularies() {
 		fmt.Fprintf(&b, "  %-22s such as %s\n", v.kind, v.terms()[0].Name)
 	}
-	b.WriteString("A group of inputs, such as strip, lists what is in it.")
+	b.WriteString("A group of inputs, such as strip, lists what is in it.\n" +
+		"With --ledger SCENARIO every amount of the plant's money is traced: TERM is the\nbeginning of the name of a line, such as labor.gel or warranty, or all. A line is\nwhat was counted times its price, with the inputs behind both and their marks.")
 	return b.String()
 }
 

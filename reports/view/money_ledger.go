@@ -127,23 +127,12 @@ func (m Money) trace(l *spent) string {
 	return fmt.Sprintf("%s: %s %s × %s", l.Label, grouped(fmt.Sprintf("%.0f", l.size*factor)), u, m.cents(l.Price/factor))
 }
 
-// Lines is every line of the ledger of one alternative, means a year.
-func (m Money) Lines(r *study.Runs) cells.Table {
-	t := cells.Table{Title: "Every line of the ledger, mean a year, “" + r.Name + "”", Columns: []cells.Column{{Head: "line"}, {Head: "class"}, {Head: "quantity", Align: cells.Right},
-		{Head: "unit"}, {Head: "price", Align: cells.Right}, {Head: "amount", Align: cells.Right}, {Head: "price from"}}}
-	for _, l := range spending(r) {
-		u, factor := m.measure(l.Unit)
-		class := l.Class.String()
-		if l.Kind != money.Cost {
-			class = l.Kind.String()
-		}
-		price := ""
-		if len(l.Inputs) > 0 {
-			price = l.Inputs[0]
-		}
-		t.Rows = append(t.Rows, cells.Texts(l.Label, class, grouped(fmt.Sprintf("%.1f", l.size*factor)), u, m.cents(l.Price/factor), m.cents(l.amount), price))
+// word is the class of a cost, and the kind of what is no cost.
+func (l *spent) word() string {
+	if l.Kind != money.Cost {
+		return l.Kind.String()
 	}
-	return t
+	return l.Class.String()
 }
 
 // MoneySection is the ledger of the base for the report; false without one.
@@ -153,11 +142,11 @@ func (s *Study) MoneySection() (page.Section, bool) {
 		return page.Section{}, false
 	}
 	out := page.Section{Heading: "Money", Blocks: []page.Block{
-		page.Text(moneyWords), page.Table{Table: m.Spending(&a.Runs)}, page.Table{Table: m.ByModel(a)}, page.Table{Table: m.Lines(&a.Runs)}}}
+		page.Text(moneyWords), page.Table{Table: m.Spending(&a.Runs)}, page.Table{Table: m.ByModel(a)}, page.Table{Table: s.Lines(&a.Runs)}}}
 	return out, true
 }
 
-const moneyWords = "With orders always waiting, so every boat is taken to be sold. Each amount is a quantity that was counted times one price, rounded to cents once. " +
+const moneyWords = "With orders always waiting, so every boat is taken to be sold. Each amount is a quantity that was counted times one price, rounded to cents once; the letters behind an input say where it is known from: U the plant, S a published source, CP common practice, M memory, A an assumption. " +
 	"Wear of molds and cash paid for molds are two views of the same thing and are never added."
 
 // ByModel is the cost per boat of each model.

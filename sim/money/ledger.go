@@ -24,8 +24,9 @@ type Line struct {
 	Unit     string   // of the price: "h", "kg", "boat"
 	Price    float64  // of one Unit
 	Amount   Cents    //
-	Of       string   // what the quantity is made of, in words
-	Inputs   []string // paths of the inputs behind the price
+	Of       string   // what was counted, in words: "parts pulled"
+	Each     int64    // quantity of one of them, such as grams a part; 0 where the quantity itself was counted
+	Inputs   []string // paths of the inputs behind the price and behind Each; a path may be of a group of them
 }
 
 // Size is the quantity in units of the price.

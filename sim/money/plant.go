@@ -53,6 +53,8 @@ type Part struct {
 	GelPrice  float64 // per kg, of its grade
 	MoldPrice float64
 	MoldLife  float64 // turns, resurfacing included; 0: without end
+
+	GelFrom, MoldFrom, ThickFrom string // paths of the inputs behind both prices and the laminate; empty: not told
 }
 
 // Small is a kind of background work, such as small parts, with what a labor
@@ -61,6 +63,7 @@ type Small struct {
 	Name              string
 	Gel, Resin, Glass int64
 	GelPrice          float64 // per kg, of its grade
+	GelFrom           string  // path of the input behind it
 }
 
 // Step is what the ledger must know of a step of a route.

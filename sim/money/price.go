@@ -2,7 +2,9 @@ package money
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
+	"unicode"
 
 	"moldturn/sim/record"
 )
@@ -75,12 +77,23 @@ func name(words ...string) string {
 	return strings.Join(words, ".")
 }
 
+// path is the path of an input; names that are not of letters, digits, "_" and
+// "-" are quoted, as in scenario files.
+func path(words ...string) string {
+	for i, w := range words {
+		if strings.IndexFunc(w, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '_' && r != '-' }) >= 0 {
+			words[i] = strconv.Quote(w)
+		}
+	}
+	return strings.Join(words, ".")
+}
+
 // labor prices people: what they did at the regular rate, what overtime costs
 // on top, and what is paid without work.
 func (p *pricing) labor() {
 	for c, craft := range p.Plant.Crafts {
 		rate := p.rate(c)
-		wage := []string{"money.wages." + craft, "money.wage", "money.loading"}
+		wage := []string{path("money", "wages", craft), "money.wage", "money.loading"}
 		line := Line{Unit: "h", Per: msPerHour, Price: rate, Model: -1, Inputs: wage}
 		var counted int64
 		for d := range record.Doings {

@@ -1,7 +1,6 @@
 package money
 
 import (
-	"fmt"
 	"math"
 
 	"moldturn/sim/clock"
@@ -43,8 +42,7 @@ func (p *pricing) boats() {
 		row := func(key, label string, quantity int64, per float64, unit string, price float64, of string, inputs ...string) Line {
 			return Line{Name: name(key, model.Name), Label: label + ", " + model.Name, Model: m, Quantity: quantity, Per: per, Unit: unit, Price: price, Of: of, Inputs: inputs}
 		}
-		shipped := fmt.Sprintf("%d boats shipped", p.q.Shipped[m])
-		margin := row("margin", "margin of boats", p.q.Shipped[m], 1, "boat", model.Margin, shipped, "models."+model.Name+".margin")
+		margin := row("margin", "margin of boats", p.q.Shipped[m], 1, "boat", model.Margin, "boats shipped", path("models", model.Name, "margin"))
 		margin.Kind = Income
 		p.g.add(margin)
 		warranty := row("warranty", "warranty, set aside at shipping", p.q.Escaped[m], 1, "boat", p.Prices.EscapePrice(), "boats shipped with an escape", "money.warranty.claim", "money.warranty.chance")
