@@ -51,6 +51,7 @@ func runBase(c *Context, o *common, facts *factsFlag, pause *pausing) error {
 	if err != nil {
 		return err
 	}
+	v.Card = cardOf(s)
 	more, err := facts.file(c, v.Seed, s)
 	if err != nil {
 		return err

@@ -39,13 +39,14 @@ func comparedRuns(book *study.Book, op *opened) ([]study.Runs, error) {
 
 // keptComparison is the file of a whole comparison, compressed, so that it can be
 // reported on and added to.
-func keptComparison(op *opened, h study.Head, runs []study.Runs) resultFile {
+func keptComparison(op *opened, h study.Head, runs []study.Runs, curve *study.HoldCurve) resultFile {
 	book := study.NewBook(h)
 	keys := make([]string, len(runs))
 	for i := range runs {
 		keys[i] = compareKey(op, i)
 		book.Add(study.NewEntry(keys[i], &runs[i], 0))
 	}
+	keepHolds(book, curve)
 	return resultFile{resultNames[1], func(w io.Writer) error {
 		z := gzip.NewWriter(w)
 		if err := book.Write(z, keys); err != nil {

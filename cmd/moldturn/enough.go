@@ -103,11 +103,16 @@ func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what stri
 			head.Of = append(head.Of, m.Name)
 		}
 	}
+	curve, err := holdCurve(c, o, op)
+	if err != nil {
+		return nil, nil, err
+	}
 	v = studyOf(op.Scenario, setup, runs)
+	v.Holds, v.Card = curve, cardOf(op.Scenario)
 	if e.asked() {
 		v.Enough = &view.Enough{Rule: *rule, Verdict: verdict}
 	}
-	return v, []resultFile{keptComparison(op, head, runs)}, nil
+	return v, []resultFile{keptComparison(op, head, runs, curve)}, nil
 }
 
 // had is the runs that the folder holds, if they were asked for.

@@ -20,6 +20,8 @@ type Lines struct {
 	Y      Axis
 	Series []Series // 1 to page.Dashes
 	Goals  []Goal
+
+	Stretches []Stretch // shaded places; none leaves the table without their column
 }
 
 // Series is one line.
@@ -58,7 +60,12 @@ func (c Lines) Build() (page.Chart, error) {
 	for i, s := range c.Series {
 		l.AddSeries("", values(s.Values), stroke("line"+strconv.Itoa(i), color(i)))
 	}
-	return f.finish(l, page.Lines, all, c.legend(), c.table(), c.tips(), len(c.Series))
+	tips := c.tips()
+	out, err := f.finish(l, page.Lines, all, c.legend(), c.table(), tips, len(c.Series))
+	if err != nil {
+		return page.Chart{}, err
+	}
+	return out, c.shade(&out, tips)
 }
 
 func (c Lines) legend() []page.Key {
@@ -85,10 +92,16 @@ func (c Lines) table() cells.Table {
 	for _, s := range c.Series {
 		t.Columns = append(t.Columns, cells.Column{Head: cells.OneLine(s.Label), Align: cells.Right})
 	}
+	if len(c.Stretches) > 0 {
+		t.Columns = append(t.Columns, cells.Column{Head: "marked"})
+	}
 	for i, x := range c.X {
 		row := cells.Texts(cells.OneLine(x))
 		for _, s := range c.Series {
 			row.Cells = append(row.Cells, cells.Cell{Text: c.Y.number(s.Values[i])})
+		}
+		if len(c.Stretches) > 0 {
+			row.Cells = append(row.Cells, cells.Cell{Text: c.stretches(i)})
 		}
 		t.Rows = append(t.Rows, row)
 	}

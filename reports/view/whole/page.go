@@ -9,6 +9,7 @@ import (
 	"moldturn/reports/page"
 	"moldturn/reports/view"
 	"moldturn/reports/view/floor"
+	"moldturn/reports/view/heat"
 	"moldturn/reports/view/weekly"
 	"moldturn/sim"
 	"moldturn/sim/study"
@@ -37,6 +38,10 @@ var sections = [...]section{
 	// 6: boats by the week, and the demand.
 	{"weeks", (*view.Study).WeeksSection},
 	// 7: luster by turns and season; build-up and hold through the year.
+	{"luster between strips", heat.TurnsSection},
+	{"heat through the year", heat.YearSection},
+	{"hours in the mold", heat.HoldSection},
+	{"hold card", heat.CardSection},
 	// 8: waits by reason; the floor by the hour beside them.
 	{"waits in boats", ofRuns(weekly.Waits)},
 	{"waits", (*view.Study).WaitsSection},
