@@ -94,11 +94,17 @@ func (r *Run) breakDown(f int32) {
 		}
 		return
 	}
+	r.stopUnit(fail.Place, fail.Unit)
+}
+
+// stopUnit takes a unit out of use, with whatever is at work in it.
+func (r *Run) stopUnit(place, u int16) {
+	unit := &r.pools[r.place(place)].units[u]
 	if unit.downs++; unit.downs > 1 { // it was down already
 		return
 	}
 	unit.down = true
-	q := r.place(fail.Place)
+	q := r.place(place)
 	r.use(q)
 	r.pools[q].capacity--
 	if unit.holder == None {
@@ -109,7 +115,7 @@ func (r *Run) breakDown(f int32) {
 	j := unit.holder
 	if b := &r.jobs[j]; b.state == working {
 		b.down = true
-		r.pause(j, record.Cause{Reason: record.Down, Of: fail.Place})
+		r.pause(j, record.Cause{Reason: record.Down, Of: place})
 	}
 }
 
@@ -126,20 +132,30 @@ func (r *Run) repaired(f int32) {
 		gun.downs--
 		gun.down = gun.downs > 0
 		r.touch(q)
-	} else if unit.downs--; unit.downs == 0 {
-		unit.down = false
-		r.use(q)
-		r.pools[q].capacity++
-		if unit.holder == None {
-			r.pools[q].free++
-			r.touch(q)
-		} else {
-			r.pools[q].used++
-		}
+	} else {
+		r.freeUnit(fail.Place, fail.Unit)
 	}
 	r.nextFailure(f)
 	if j := unit.holder; j != None {
 		r.wake(j)
+	}
+}
+
+// freeUnit puts a unit back into use once nothing keeps it down.
+func (r *Run) freeUnit(place, u int16) {
+	q := r.place(place)
+	unit := &r.pools[q].units[u]
+	if unit.downs--; unit.downs > 0 {
+		return
+	}
+	unit.down = false
+	r.use(q)
+	r.pools[q].capacity++
+	if unit.holder == None {
+		r.pools[q].free++
+		r.touch(q)
+	} else {
+		r.pools[q].used++
 	}
 }
 

@@ -227,23 +227,8 @@ func (r *Run) startPart(part int16, i, m int32) {
 		open := r.models[o.model].open
 		r.models[o.model].open = slices.Delete(open, slices.Index(open, i), slices.Index(open, i)+1)
 	}
-	j := r.newJob(partJob, pt.Route, o.key.At2(luckPart, uint64(pt.Index), uint64(attempt)))
+	j := r.newPart(part, i, m)
 	b := &r.jobs[j]
-	b.order, b.number, b.part, b.mold = i, o.number, part, m
-	b.unit = int32(p.started)
-	b.piece.color, b.piece.band, b.piece.attempt = o.color, None, int16(attempt)
-	if pt.Color != None {
-		b.piece.color = pt.Color
-	}
-	fin := &b.piece.fin
-	fin.Grade = pt.Grade
-	if b.piece.color != None {
-		fin.Color = r.plan.Colors[b.piece.color].Look
-	}
-	if b.piece.banded = r.banded(o, pt); b.piece.banded {
-		b.piece.band = o.band
-		fin.Color = pt.BandLook
-	}
 	if b.piece.color == p.last {
 		p.run++
 	} else {
@@ -262,6 +247,31 @@ func (r *Run) startPart(part int16, i, m int32) {
 		}
 	}
 	r.advance(j)
+}
+
+// newPart makes the traveler of the part of an order in a mold.
+func (r *Run) newPart(part int16, i, m int32) int32 {
+	o := &r.orders[i]
+	pt := &r.plan.Parts[part]
+	attempt := o.attempts[pt.Index]
+	j := r.newJob(partJob, pt.Route, o.key.At2(luckPart, uint64(pt.Index), uint64(attempt)))
+	b := &r.jobs[j]
+	b.order, b.number, b.part, b.mold = i, o.number, part, m
+	b.unit = int32(r.parts[part].started)
+	b.piece.color, b.piece.band, b.piece.attempt = o.color, None, int16(attempt)
+	if pt.Color != None {
+		b.piece.color = pt.Color
+	}
+	fin := &b.piece.fin
+	fin.Grade = pt.Grade
+	if b.piece.color != None {
+		fin.Color = r.plan.Colors[b.piece.color].Look
+	}
+	if b.piece.banded = r.banded(o, pt); b.piece.banded {
+		b.piece.band = o.band
+		fin.Color = pt.BandLook
+	}
+	return j
 }
 
 // redo puts an order whose part was thrown away back at the head.

@@ -56,22 +56,7 @@ func (r *Run) moldOf(j int32) *mold { return &r.molds[r.jobs[j].mold] }
 func (r *Run) startMolds() {
 	for i := range r.plan.Molds {
 		m := &r.plan.Molds[i]
-		key := r.root.At2(luckMold, uint64(m.Part), uint64(r.nth(i)))
-		x := mold{part: m.Part, reserve: m.Reserve, master: m.Master, nr: int32(i), surface: m.Surface, coats: 1, cause: record.Cause{Of: None}}
-		x.turns, x.since = int32(m.Turns), int32(m.Since)
-		if m.Turns < 0 {
-			x.turns = r.spread(key, 0, r.plan.Life.Limit)
-		}
-		if m.Since < 0 {
-			x.since = r.spread(key, 1, r.plan.Strip.Interval(r.hot))
-		}
-		if m.New {
-			x.turns, x.since, x.breakIn = 0, 0, int8(r.plan.BreakIn.Turns())
-			x.coats = int32(r.coatsFor(&x))
-		}
-		x.stripped = x.since == 0
-		x.buildUp = float64(x.since) * r.growth(m.Part, 70, 0)
-		r.molds = append(r.molds, x)
+		r.molds = append(r.molds, r.planned(i))
 		if r.awaits(i) {
 			continue
 		}
@@ -82,6 +67,32 @@ func (r *Run) startMolds() {
 		r.parts[m.Part].inRotation++
 		r.moldReady(int32(i))
 	}
+}
+
+// planned is a mold as the plan says that it is at the start of a run.
+func (r *Run) planned(i int) mold {
+	m := &r.plan.Molds[i]
+	key := r.moldKey(i)
+	x := mold{part: m.Part, reserve: m.Reserve, master: m.Master, nr: int32(i), surface: m.Surface, coats: 1, at: r.from, cause: record.Cause{Of: None}}
+	x.turns, x.since = int32(m.Turns), int32(m.Since)
+	if m.Turns < 0 {
+		x.turns = r.spread(key, 0, r.plan.Life.Limit)
+	}
+	if m.Since < 0 {
+		x.since = r.spread(key, 1, r.plan.Strip.Interval(r.hot))
+	}
+	if m.New {
+		x.turns, x.since, x.breakIn = 0, 0, int8(r.plan.BreakIn.Turns())
+		x.coats = int32(r.coatsFor(&x))
+	}
+	x.stripped = x.since == 0
+	x.buildUp = float64(x.since) * r.growth(m.Part, 70, 0)
+	return x
+}
+
+// moldKey is the luck of a mold: its number among those of its part.
+func (r *Run) moldKey(i int) draw.Key {
+	return r.root.At2(luckMold, uint64(r.plan.Molds[i].Part), uint64(r.nth(i)))
 }
 
 // nth is the number of a mold among those of its part.

@@ -140,12 +140,16 @@ func (r *Run) startDemand() {
 		}
 		return
 	}
-	if len(d.Dated) > 0 {
-		r.clk.At(d.Dated[0].Arrives, clock.Change, evDated, 0)
+	next := 0 // what came before a run that begins later is in its start, or is over
+	for next < len(d.Dated) && d.Dated[next].Arrives < r.from {
+		next++
+	}
+	if next < len(d.Dated) {
+		r.clk.At(d.Dated[next].Arrives, clock.Change, evDated, int32(next))
 	}
 	for m := range d.Models {
 		if d.Models[m].PerWeek > 0 {
-			r.models[m].arrival = d.Models[m].From
+			r.models[m].arrival = max(d.Models[m].From, r.from)
 			r.nextArrival(int16(m))
 		}
 	}

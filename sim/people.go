@@ -47,7 +47,7 @@ func (r *Run) crewChange(k int32) {
 	run, inShift := crew.Hours.RunAt(now)
 	c.on = crew.Hours.On(now)
 	c.breaks = inShift && !c.on
-	if c.on && (now == run.From || now == 0) {
+	if c.on && (now == run.From || now == r.from) {
 		c.present = r.present(c, crew, run.Day)
 	}
 	p := int32(c.craft)
@@ -82,11 +82,15 @@ func (c *crewState) there() int32 {
 // craft, the person's slot and the date, whoever else is planned.
 func (r *Run) present(c *crewState, crew *Crew, day int) int32 {
 	absence := r.heatAbsence(c.craft, crew, day)
+	out := 0
+	if len(r.outs) > 0 {
+		out = r.outOf(c, day)
+	}
 	if absence <= 0 {
-		return int32(crew.People)
+		return int32(crew.People - out)
 	}
 	n := int32(0)
-	for i := range uint64(crew.People) {
+	for i := uint64(out); i < uint64(crew.People); i++ {
 		if r.root.At2(luckPerson, uint64(c.craft), personSlot(int(c.crew), i)).U(uint64(day+1)) >= absence {
 			n++
 		}

@@ -3,6 +3,7 @@ package sim
 import (
 	"slices"
 
+	"moldturn/sim/draw"
 	"moldturn/sim/record"
 )
 
@@ -19,9 +20,16 @@ func (r *Run) outOfRotation(j int32) {
 	if m.called { // a reserve mold goes back instead of being replaced
 		m.goBack = true
 	}
+	r.callReserve(m.part, r.jobs[j].key)
+}
+
+// callReserve brings a mold of a part from reserve into rotation, if there is
+// one and a place for it. key is the luck of its care.
+func (r *Run) callReserve(part int16, key draw.Key) {
+	p := &r.parts[part]
 	for i := range r.molds {
 		x := &r.molds[i]
-		if x.part != m.part || x.state != resting || p.inRotation >= r.mostInUse(m.part) {
+		if x.part != part || x.state != resting || p.inRotation >= r.mostInUse(part) {
 			continue
 		}
 		p.inRotation++
@@ -31,7 +39,7 @@ func (r *Run) outOfRotation(j int32) {
 			x.coatsDue = 2
 		}
 		r.note(record.Note{Kind: record.ReserveIn, Order: None, Mold: x.nr, Part: x.part, Place: None})
-		r.care(int32(i), r.jobs[j].key.At1(luckMold, uint64(i)), r.waxStep(x.part))
+		r.care(int32(i), key.At1(luckMold, uint64(i)), r.waxStep(x.part))
 		return
 	}
 }

@@ -24,6 +24,9 @@ const (
 	evBackground
 	evDay
 	evMold
+	evBack
+	evDown
+	evUp
 )
 
 // Run is the state of one run of a plant: tables by index, no closures, no
@@ -37,6 +40,9 @@ type Run struct {
 
 	seed        uint64 // of root
 	replication int
+	from        clock.Time  // when it begins
+	outs        []StartOut  // people who are out
+	downs       []StartDown // units that are down, each for itself
 
 	jobs       []job
 	freeJobs   []int32
@@ -136,12 +142,16 @@ func (r *Run) derive() {
 }
 
 // start sets the plant up at instant 0.
-func (r *Run) start() {
+func (r *Run) start() { r.startFrom(nil) }
+
+// startFrom sets the plant up as it stands; from an empty floor with nil.
+func (r *Run) startFrom(s *Start) {
 	p := r.plan
 	r.derive()
 	r.pools = make([]pool, len(p.Crafts)+len(p.Places)+1)
 	for i := range r.pools {
 		r.pools[i] = newPool()
+		r.pools[i].since = r.from
 	}
 	r.pools[r.anything()].endless = true
 	for i := range p.Places {
@@ -172,12 +182,16 @@ func (r *Run) start() {
 		r.parts[i].last = None
 	}
 	r.models = make([]modelState, len(p.Models))
-	r.season(0)
+	r.season(int(r.from / clock.Day))
 	r.startHires()
 	r.startCrews()
 	r.startFailures()
 	r.startBackground()
-	r.startMolds()
+	if s == nil {
+		r.startMolds()
+	} else {
+		r.stand(s)
+	}
 	r.startDemand()
 }
 
@@ -208,6 +222,12 @@ func (r *Run) Handle(kind clock.Kind, id int32) {
 		r.season(int(id))
 	case evMold:
 		r.moldComes(id)
+	case evBack:
+		r.moldBack(id)
+	case evDown:
+		r.goesDown(id)
+	case evUp:
+		r.comesUp(id)
 	}
 }
 

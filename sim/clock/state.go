@@ -10,6 +10,14 @@ import (
 // to the time, and its own last word on the end of a run.
 var derived = state.Derived{"Clock.kernel", "Clock.ended", "Clock.Bound"}
 
+// NewAt gives a clock at time t, 0 or later, with nothing pending.
+func NewAt(t Time) *Clock {
+	c := New()
+	c.kernel.RunUntil(float64(t))
+	c.now = t
+	return c
+}
+
 // Layout is the fingerprint of what Save saves; see package state.
 func Layout() (string, error) { return state.Layout(&Clock{}, derived) }
 

@@ -1,0 +1,112 @@
+package sim
+
+import (
+	"math"
+	"slices"
+
+	"moldturn/sim/clock"
+)
+
+// TakeStock writes the plant down as it stands now, as a shop does: what is
+// where since when, not what luck has in store. A run that begins from it has
+// other futures, of which the one of this run is one; see Snapshot for the very
+// same. Molds that were drawn are told with their counters.
+func (r *Run) TakeStock() *Start {
+	s := &Start{At: r.clk.Now(), Out: r.outs}
+	rows := map[int32]int32{} // by row of an order: its number in s
+	for number := int32(0); number < r.made; number++ {
+		for i := range r.orders {
+			if o := &r.orders[i]; o.number == number && !o.ended {
+				rows[int32(i)] = int32(len(s.Orders))
+				s.Orders = append(s.Orders, StartOrder{Model: o.model, Color: o.color, Band: o.band, Arrived: o.arrived, Due: o.due, Urgent: o.urgent})
+			}
+		}
+	}
+	for i := range r.molds {
+		s.Molds = append(s.Molds, r.stockOfMold(int32(i)))
+	}
+	for j := range r.jobs {
+		b := &r.jobs[j]
+		if b.state == unused {
+			continue
+		}
+		begun, left := r.progress(b)
+		switch b.kind {
+		case partJob, boatJob:
+			w := StartWork{Order: rows[b.order], Part: b.part, Mold: b.mold, Step: b.step, Begun: begun, Left: left}
+			r.times(b, &w)
+			s.Work = append(s.Work, w)
+			if b.mold != None {
+				s.Molds[b.mold].Stands = MoldWithPart
+			}
+		case careJob:
+			m := &s.Molds[b.mold]
+			m.Stands, m.Step, m.Begun, m.Left = MoldInCare, b.step, begun, left
+		}
+	}
+	s.Molds = slices.DeleteFunc(s.Molds, func(m StartMold) bool { // the plan says when it comes
+		return m.Stands == MoldAway && r.plan.Molds[m.Mold].Arrives > s.At
+	})
+	for _, d := range r.downs {
+		if d.To > s.At {
+			s.Down = append(s.Down, d)
+		}
+	}
+	return s
+}
+
+func (r *Run) stockOfMold(i int32) StartMold {
+	m := &r.molds[i]
+	s := StartMold{Mold: i, Turns: int(m.turns), Since: int(m.since), Surface: m.surface, When: m.at, Begun: Unknown, Left: Unknown, Back: Unknown}
+	switch m.state {
+	case resting:
+		s.Stands = MoldInReserve
+	case gone:
+		s.Stands = MoldAway
+	case ready:
+		s.Stands, s.When = MoldReady, m.readyAt
+	}
+	return s
+}
+
+// progress is when the present step of a job was begun, and the hours it still
+// takes.
+func (r *Run) progress(b *job) (begun clock.Time, left float64) {
+	now := r.clk.Now()
+	switch {
+	case b.state == working:
+		worked := now - b.since
+		if b.pace != 1 {
+			worked = clock.Time(math.Round(float64(worked) / b.pace))
+		}
+		return min(b.begun, now), max(b.left-worked, 0).Hours()
+	case b.resumed:
+		return b.begun, b.left.Hours()
+	case b.state == timed:
+		if r.step(b).Pace == ByPolicy {
+			return b.since, Unknown // from the end of the last labor
+		}
+		return b.since, max(b.ends-now, 0).Hours()
+	}
+	return Unknown, Unknown
+}
+
+// times are the instants of a part that a traveler has.
+func (r *Run) times(b *job, w *StartWork) {
+	w.Sprayed, w.Skinned, w.Laminated = Unknown, Unknown, Unknown
+	p := &b.piece
+	switch {
+	case b.kind != partJob:
+		return
+	case p.sprayed > 0:
+		w.Sprayed = p.sprayed
+	case p.made.skinned > 0:
+		w.Sprayed = p.made.skinned - clock.FromHours(p.late)
+	}
+	if p.made.skinned > 0 {
+		w.Skinned = p.made.skinned
+	}
+	if p.laborEnded > 0 {
+		w.Laminated = p.laborEnded
+	}
+}
