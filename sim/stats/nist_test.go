@@ -3,15 +3,15 @@ package stats
 import (
 	"math"
 	"math/big"
+	"os"
+	"strconv"
+	"strings"
 	"testing"
 )
 
 // Certified values of the NIST Statistical Reference Datasets, univariate
 // (www.itl.nist.gov/div898/strd/univ). The numerical accuracy sets are made by
-// their rule, Michelso is printed in full. Lottery, Lew and Mavro cannot be made
-// by a rule and are not here. Nor is PiDigits: the certified sum and sum of
-// squares are 5 and 55 less than those of the first 5000 digits of π, as if one
-// 8 stood as a 3 in the listing.
+// their rule, Michelso is printed in full, the others are in testdata/nist.
 func TestNISTUnivariate(t *testing.T) {
 	for _, set := range []struct {
 		name           string
@@ -24,13 +24,53 @@ func TestNISTUnivariate(t *testing.T) {
 		{"NumAcc3", numAcc(1000000), 1000000.2, .1, -.999, rounding(1000000)},
 		{"NumAcc4", numAcc(10000000), 10000000.2, .1, -.999, rounding(10000000)},
 		{"Michelso", michelson(), 299.852400000000, 0.0790105478190518, 0.535199668621283, rounding(299) * 3},
+		{"Lew", nistSet(t, "lew"), -177.435000000000, 277.332168044316, -0.307304800605679, 0},
+		{"Lottery", nistSet(t, "lottery"), 518.958715596330, 291.699727470969, -0.120948622967393, 0},
+		{"Mavro", nistSet(t, "mavro"), 2.00185600000000, 0.000429123454003053, 0.937989183438248, rounding(2) * .1 / .000429},
+		{"PiDigits", nistDigits(t), 4.53480000000000, 2.86733906028871, -0.00355099287237972, 0},
 	} {
 		t.Run(set.name, func(t *testing.T) {
-			within(t, "mean", Mean(set.xs), set.mean, 5e-15*set.mean)
+			within(t, "mean", Mean(set.xs), set.mean, 5e-15*math.Abs(set.mean))
 			within(t, "sd", SD(set.xs), set.sd, (5e-15+set.digits)*set.sd)
 			within(t, "lag-1 correlation", Lag1(set.xs), set.lag1, 5e-15+4*set.digits)
 		})
 	}
+}
+
+// nistSet reads a set of testdata/nist.
+func nistSet(t *testing.T, name string) []float64 {
+	t.Helper()
+	data, err := os.ReadFile("testdata/nist/" + name + ".txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, numbers, _ := strings.Cut(string(data), "\n")
+	var xs []float64
+	for _, word := range strings.Fields(numbers) {
+		x, err := strconv.ParseFloat(word, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		xs = append(xs, x)
+	}
+	return xs
+}
+
+// nistDigits reads PiDigits, whose numbers are single digits.
+func nistDigits(t *testing.T) []float64 {
+	t.Helper()
+	data, err := os.ReadFile("testdata/nist/pidigits.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, digits, _ := strings.Cut(string(data), "\n")
+	var xs []float64
+	for _, c := range digits {
+		if c >= '0' && c <= '9' {
+			xs = append(xs, float64(c-'0'))
+		}
+	}
+	return xs
 }
 
 // rounding is half the last bit of a number of about this size, against the
