@@ -6,8 +6,8 @@ import (
 	"moldturn/sim/clock"
 )
 
-// share is how the hours of molds were spent, as shares of 1 of the hours in
-// rotation.
+// share is how the hours of molds were spent while people were at work, as
+// shares of 1 of the hours in rotation.
 type share struct {
 	waits  float64 // for people, places, air, the gel window
 	idle   float64 // ready, and nothing to begin
@@ -15,8 +15,9 @@ type share struct {
 	most   float64 // its share
 }
 
-// shares sums stretches. What is not in rotation counts for nothing.
-func shares(all []stretch) share {
+// shares sums stretches outside nights. What is not in rotation counts for
+// nothing, and a wait for the next shift is no wait for anything else.
+func shares(all []stretch, nights []night) share {
 	var total, waits, ready clock.Time
 	var labels []string
 	by := map[string]clock.Time{} // never ranged over
@@ -24,7 +25,7 @@ func shares(all []stretch) share {
 		if s.label == notInUse {
 			continue
 		}
-		d := s.to - s.from
+		d := awake(s, nights)
 		total += d
 		switch {
 		case s.kind == idle:
@@ -57,9 +58,9 @@ const waitingMuch = 0.10
 func moldsFinding(s share) string {
 	switch {
 	case s.waits >= waitingMuch && s.waits >= s.idle:
-		return fmt.Sprintf("Beside nights, molds wait %.0f %% of their hours, most for %s", 100*s.waits, s.reason)
+		return fmt.Sprintf("While people are at work, molds wait for %.0f %% of the time, most for %s", 100*s.waits, s.reason)
 	case s.idle >= waitingMuch:
-		return fmt.Sprintf("Molds are ready and nothing is begun in them for %.0f %% of their time", 100*s.idle)
+		return fmt.Sprintf("While people are at work, nothing is begun in molds that are ready for %.0f %% of the time", 100*s.idle)
 	}
 	return "No wait stands out: molds are worked on, cure, or wait for the next shift"
 }

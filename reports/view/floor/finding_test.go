@@ -16,10 +16,10 @@ func TestMoldsFinding(t *testing.T) {
 		s    share
 		want string
 	}{
-		{share{waits: 0.10, idle: 0.10, reason: "the gel crew"}, "Beside nights, molds wait 10 % of their hours, most for the gel crew"},
+		{share{waits: 0.10, idle: 0.10, reason: "the gel crew"}, "While people are at work, molds wait for 10 % of the time, most for the gel crew"},
 		{share{waits: 0.0999, idle: 0.0999, reason: "the gel crew"}, "No wait stands out"},
-		{share{waits: 0.20, idle: 0.21, reason: "the gel crew"}, "nothing is begun in them for 21 % of their time"},
-		{share{waits: 0.0999, idle: 0.10}, "nothing is begun in them for 10 % of their time"},
+		{share{waits: 0.20, idle: 0.21, reason: "the gel crew"}, "nothing is begun in molds that are ready for 21 % of the time"},
+		{share{waits: 0.0999, idle: 0.10}, "nothing is begun in molds that are ready for 10 % of the time"},
 		{share{}, "No wait stands out"},
 	} {
 		if got := moldsFinding(c.s); !strings.Contains(got, c.want) {
@@ -63,7 +63,7 @@ func TestStretches(t *testing.T) {
 	if got[0].from != 0 || got[1].to-got[1].from != 4*clock.Hour || got[3].to != clock.Day {
 		t.Errorf("not cut and joined: %+v", got)
 	}
-	x := shares(got) // of 24 h of A and 12 h of B in rotation
+	x := shares(got, nil) // of 24 h of A and 12 h of B in rotation
 	if x.waits != 4.0/36 || x.idle != 12.0/36 || x.reason != "the gel crew" || x.most != x.waits {
 		t.Errorf("shares %+v", x)
 	}
@@ -84,7 +84,7 @@ func TestWordsAreThere(t *testing.T) {
 	}
 }
 
-// Nights are shaded, breaks are not.
+// Nights are shaded, breaks are not, and waits are cut at nights.
 func TestNights(t *testing.T) {
 	const h = clock.Hour
 	day, err := shift.Custom([]shift.Interval{{From: 7 * h, To: 11 * h}, {From: 12 * h, To: 16 * h}}, clock.Day)
@@ -93,8 +93,19 @@ func TestNights(t *testing.T) {
 	}
 	p := &sim.Plan{Start: shift.DateOf(2027, 1, 4), Crafts: []sim.Craft{{Crews: []sim.Crew{{Hours: day}}}}}
 	got := nights(p, 0, clock.Day)
-	if len(got) != 2 || got[0].To.Hour() != 7 || got[1].From.Hour() != 16 {
+	if len(got) != 2 || got[0].to != 7*h || got[1].from != 16*h {
 		t.Errorf("%v", got)
+	}
+	wait := stretch{from: 5 * h, to: 30 * h, state: state{thin: true, what: "an order"}}
+	cut := cutAtNights([]stretch{wait, {from: 0, to: clock.Day}}, got)
+	ends := [][2]clock.Time{{5 * h, 7 * h}, {7 * h, 16 * h}, {16 * h, 24 * h}, {24 * h, 30 * h}, {0, 24 * h}}
+	for i, s := range cut {
+		if s.from != ends[i][0] || s.to != ends[i][1] || s.night != (i == 0 || i == 2) {
+			t.Errorf("piece %d: %+v", i, s)
+		}
+	}
+	if d := awake(wait, got); len(cut) != len(ends) || d != 15*h {
+		t.Errorf("%d pieces, %v outside nights", len(cut), d)
 	}
 	if got := nights(&sim.Plan{}, 0, clock.Day); got != nil {
 		t.Errorf("without crafts: %v", got)

@@ -41,13 +41,13 @@ func which(t *study.Typical, name string) string {
 
 func moldsFigure(t *study.Typical) chart.Gantt {
 	p, r := t.Plan, t.Recorder
-	all := stretches(p, r)
+	all, dark := stretches(p, r), nights(p, r.From, r.To)
 	from, to := dateOf(p, r.From), dateOf(p, r.To)
 	c := chart.Gantt{
-		Figure: chart.Figure{ID: MoldsID, Finding: moldsFinding(shares(all)),
-			Caption: "A row for each mold, from left to right its weeks; the axis names Mondays. Thick bars are work and cure, thin bars are waits, lines are waits for the next shift; the pointer tells for what. The table has the hours of each.",
+		Figure: chart.Figure{ID: MoldsID, Finding: moldsFinding(shares(all, dark)),
+			Caption: "A row for each mold, from left to right its weeks; the axis names Mondays. Thick bars are work and cure, thin bars are waits, lines are waits at night or for the next shift; the pointer tells for what. The table has the hours of each.",
 			Alt:     fmt.Sprintf("Bars of what each of %d molds does or waits for, from %s to %s.", len(p.Molds), from.Format("January 2, 2006"), to.Format("January 2, 2006"))},
-		From: from, To: to, Kinds: kindNames[:], Shades: nights(p, r.From, r.To), Shaded: "nobody at work",
+		From: from, To: to, Kinds: kindNames[:], Shades: shades(p, dark), Shaded: "nobody at work",
 	}
 	for i := range p.Molds {
 		c.Rows = append(c.Rows, p.Molds[i].Name)

@@ -5,11 +5,9 @@ import (
 	"slices"
 	"time"
 
-	"moldturn/reports/chart"
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/record"
-	"moldturn/sim/shift"
 )
 
 // stretch is a mold in one state.
@@ -20,7 +18,8 @@ type stretch struct {
 }
 
 // stretches joins what molds do, cut at the ends of what was recorded, by mold
-// and time. Neighbors that look alike become one.
+// and time. Neighbors that look alike become one; waits are cut where nights
+// begin and end.
 func stretches(p *sim.Plan, r *record.Recorder) []stretch {
 	var all []stretch
 	for i := range r.Spans {
@@ -39,45 +38,10 @@ func stretches(p *sim.Plan, r *record.Recorder) []stretch {
 		}
 		out = append(out, s)
 	}
-	return out
+	return cutAtNights(out, nights(p, r.From, r.To))
 }
 
 // dateOf is a moment of the plan's calendar, which knows no time zone.
 func dateOf(p *sim.Plan, t clock.Time) time.Time {
 	return time.Date(p.Start.Year, p.Start.Month, p.Start.Day, 0, 0, 0, 0, time.UTC).Add(time.Duration(t) * time.Millisecond)
-}
-
-// shortNight is the longest time without work that is not shaded: a break.
-const shortNight = 3 * clock.Hour
-
-// nights are the times between from and to in which no craft is at work.
-func nights(p *sim.Plan, from, to clock.Time) []chart.Shade {
-	var crews []*shift.Calendar
-	for i := range p.Crafts {
-		for k := range p.Crafts[i].Crews {
-			crews = append(crews, p.Crafts[i].Crews[k].Hours)
-		}
-	}
-	if len(crews) == 0 {
-		return nil
-	}
-	var out []chart.Shade
-	at := from
-	dark := func(until clock.Time) {
-		if until-at > shortNight {
-			out = append(out, chart.Shade{From: dateOf(p, at), To: dateOf(p, until)})
-		}
-	}
-	for _, x := range shift.Union(crews...).Intervals() {
-		if x.To <= at {
-			continue
-		}
-		if x.From >= to {
-			break
-		}
-		dark(x.From)
-		at = min(x.To, to)
-	}
-	dark(to)
-	return out
 }

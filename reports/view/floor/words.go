@@ -24,7 +24,7 @@ const (
 // kindNames say what each kind is; a wait is a thin bar.
 var kindNames = [kinds]string{
 	"in booth: masked, sprayed", "gelling, or setting between shots", "laminated", "curing in hold",
-	"pulled; thin: ready to pull", "waxed, stripped, checked, mended", "thin: waits for people, place or air; line: for the next shift", "thin: no order, or not in rotation",
+	"pulled; thin: ready to pull", "waxed, stripped, checked, mended", "thin: waits for people, place or air; line: for the next shift, or at night", "thin: no order, or not in rotation",
 }
 
 // state is what a mold does at a time, in words of the floor.
@@ -33,7 +33,7 @@ type state struct {
 	label string
 	thin  bool
 	what  string // of a wait: "the gel crew"
-	night bool   // it waits for a shift
+	night bool   // it waits for a shift, or at night
 }
 
 // notInUse is what a mold in reserve or retired does.
