@@ -7,7 +7,9 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
+	"strings"
 	"time"
 
 	"github.com/xuri/excelize/v2"
@@ -42,7 +44,7 @@ func pack(w io.Writer, f *excelize.File, bars []errorBars) error {
 	})
 	out := zip.NewWriter(w)
 	for _, part := range in.File {
-		if err := repack(out, part, bars); err != nil {
+		if err := repack(out, part, in.File, bars); err != nil {
 			return err
 		}
 	}
@@ -58,7 +60,7 @@ func rank(name string) int {
 }
 
 // repack copies one part.
-func repack(out *zip.Writer, part *zip.File, bars []errorBars) error {
+func repack(out *zip.Writer, part *zip.File, all []*zip.File, bars []errorBars) error {
 	r, err := part.Open()
 	if err != nil {
 		return err
@@ -67,6 +69,9 @@ func repack(out *zip.Writer, part *zip.File, bars []errorBars) error {
 	content, err := io.ReadAll(r)
 	if err != nil {
 		return err
+	}
+	if part.Name == contentTypes {
+		content = used(content, all)
 	}
 	for _, e := range bars {
 		if part.Name == fmt.Sprintf("xl/charts/chart%d.xml", e.chart) {
@@ -81,6 +86,27 @@ func repack(out *zip.Writer, part *zip.File, bars []errorBars) error {
 	}
 	_, err = w.Write(content)
 	return err
+}
+
+// byEnding matches a line of the content types about all parts of an ending.
+var byEnding = regexp.MustCompile(`<Default Extension="([^"]*)"[^>]*></Default>`)
+
+// used leaves only the lines of the content types whose ending some part has, in
+// order: the library writes those of every kind of picture, in any order.
+func used(types []byte, all []*zip.File) []byte {
+	var kept []string
+	for _, m := range byEnding.FindAllSubmatch(types, -1) {
+		if slices.ContainsFunc(all, func(f *zip.File) bool { return strings.HasSuffix(f.Name, "."+string(m[1])) }) {
+			kept = append(kept, string(m[0]))
+		}
+	}
+	slices.Sort(kept)
+	first := byEnding.FindIndex(types)
+	rest := byEnding.ReplaceAll(types, nil)
+	if first == nil {
+		return rest
+	}
+	return slices.Insert(rest, first[0], []byte(strings.Join(kept, ""))...)
 }
 
 // draw puts the error bars into the XML of a chart, where they belong in a line

@@ -3,6 +3,7 @@ package workbook_test
 import (
 	"archive/zip"
 	"bytes"
+	"context"
 	stdcsv "encoding/csv"
 	"encoding/xml"
 	"errors"
@@ -11,6 +12,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -29,13 +31,9 @@ import (
 var evil = [...]string{"=cmd|' /C calc'!A0", "+1+1", "-2", "@SUM(1+1)", `</t></is></c><c><f>1+1</f></c> & "quoted"`}
 
 // compared is a finished comparison of the small shop and of alternatives with
-// those names, with prices or without.
-func compared(t *testing.T, money bool) *view.Study {
-	t.Helper()
-	text, ok := scenarios.BundledFile("small-shop")
-	if !ok {
-		t.Fatal("no bundled small-shop")
-	}
+// those names.
+var compared = sync.OnceValue(func() *view.Study {
+	text, _ := scenarios.BundledFile("small-shop")
 	lines := strings.Split(string(text), "\n")
 	if at := slices.Index(lines, "alternatives:"); at >= 0 {
 		end := at + 1
@@ -44,28 +42,26 @@ func compared(t *testing.T, money bool) *view.Study {
 		}
 		lines = slices.Delete(lines, at, end)
 	}
-	s := load(t, strings.Join(lines, "\n"))
+	if !slices.ContainsFunc(lines, func(l string) bool { return strings.HasPrefix(l, "money:") }) {
+		lines = append(lines, "money: {}", "")
+	}
+	s, faults := scenarios.Load("small-shop.yaml", []byte(strings.Join(lines, "\n")), scenarios.Options{Years: 1})
+	if len(faults) > 0 {
+		panic(faults)
+	}
 	for _, name := range evil[1:] {
-		change, faults := scenarios.ParseChange("test", "hold.clock=20h")
-		if len(faults) > 0 {
-			t.Fatal(faults)
-		}
+		change, _ := scenarios.ParseChange("test", "hold.clock=20h")
 		a, faults := s.With(name, change)
 		if len(faults) > 0 {
-			t.Fatal(faults)
+			panic(faults)
 		}
 		s.Alternatives = append(s.Alternatives, a)
 	}
 	setup := &study.Setup{Alternatives: s.Study(), Replications: 2, Seed: 1, Workers: 2}
 	setup.Alternatives[0].Name = evil[0]
-	for i := range setup.Alternatives {
-		if !money {
-			setup.Alternatives[i].Money = nil
-		}
-	}
-	runs, err := study.Compare(t.Context(), setup)
+	runs, err := study.Compare(context.Background(), setup)
 	if err != nil {
-		t.Fatal(err)
+		panic(err)
 	}
 	v := &view.Study{Scenario: "=1+1", Note: "=2+2", Seed: 1, Replications: 2, Years: s.Base.Years, Warm: s.Base.Warm,
 		Money: view.Money{Currency: "€", Units: s.Base.Units()}}
@@ -76,15 +72,20 @@ func compared(t *testing.T, money bool) *view.Study {
 		v.Alternatives = append(v.Alternatives, view.Alternative{Runs: runs[i], Plan: s.Alternatives[i].Plant.Plan()})
 	}
 	return v
-}
+})
 
-func load(t *testing.T, text string) *scenarios.Scenario {
-	t.Helper()
-	s, faults := scenarios.Load("small-shop.yaml", []byte(text), scenarios.Options{Years: 1})
-	if len(faults) > 0 {
-		t.Fatal(faults)
+// unpriced is the same comparison of a plant without prices.
+func unpriced() *view.Study {
+	s := *compared()
+	s.Alternatives = slices.Clone(s.Alternatives)
+	for i := range s.Alternatives {
+		a := &s.Alternatives[i]
+		a.Outcomes = slices.Clone(a.Outcomes)
+		for r := range a.Outcomes {
+			a.Outcomes[r].CapacityLedger, a.Outcomes[r].DatedLedger = nil, nil
+		}
 	}
-	return s
+	return &s
 }
 
 func written(t *testing.T, s *view.Study) []byte {
@@ -117,7 +118,7 @@ func values(t *testing.T, f *excelize.File, sheet string) [][]string {
 }
 
 func TestSameStudySameBytes(t *testing.T) {
-	s := compared(t, true)
+	s := compared()
 	a := written(t, s)
 	for range 3 {
 		if b := written(t, s); !bytes.Equal(a, b) {
@@ -128,7 +129,7 @@ func TestSameStudySameBytes(t *testing.T) {
 
 // Whatever a name starts with, it is stored as a text, and no cell is a formula.
 func TestTextsStayTexts(t *testing.T) {
-	f := opened(t, written(t, compared(t, true)))
+	f := opened(t, written(t, compared()))
 	seen := map[string]int{}
 	for _, sheet := range f.GetSheetList() {
 		for r, row := range values(t, f, sheet) {
@@ -157,7 +158,7 @@ func TestTextsStayTexts(t *testing.T) {
 // The package holds the sheets in their order, two drawings with the intervals
 // of the first, and nothing that runs or leads elsewhere; every part is XML.
 func TestParts(t *testing.T) {
-	data := written(t, compared(t, true))
+	data := written(t, compared())
 	var want []string
 	for _, s := range workbook.Sheets() {
 		want = append(want, s.Name)
@@ -218,7 +219,7 @@ func wellFormed(t *testing.T, name string, content []byte) {
 
 // The sheet Data is results.csv, row by row, with numbers as numbers.
 func TestDataIsTheCSV(t *testing.T) {
-	s := compared(t, true)
+	s := compared()
 	var b bytes.Buffer
 	if err := reports.CSV(&b, s); err != nil {
 		t.Fatal(err)
@@ -255,7 +256,7 @@ func TestDataIsTheCSV(t *testing.T) {
 // Every sheet with a table keeps its heads in sight, heads are filled and
 // columns wide enough for a word.
 func TestHeads(t *testing.T) {
-	f := opened(t, written(t, compared(t, true)))
+	f := opened(t, written(t, compared()))
 	for _, sheet := range f.GetSheetList()[1:] {
 		panes, err := f.GetPanes(sheet)
 		if err != nil || !panes.Freeze || panes.YSplit != 3 {
@@ -281,7 +282,7 @@ func TestHeads(t *testing.T) {
 // What the first chart draws are the boats per week of the alternatives, with
 // half of their intervals beside them.
 func TestDecisionNumbers(t *testing.T) {
-	s := compared(t, true)
+	s := compared()
 	f := opened(t, written(t, s))
 	m, _ := study.MetricNamed("boats_per_week")
 	at := 0
@@ -304,7 +305,7 @@ func TestDecisionNumbers(t *testing.T) {
 
 // The hours of a mold week add up, and so do the lines of costs.
 func TestSums(t *testing.T) {
-	s := compared(t, true)
+	s := compared()
 	f := opened(t, written(t, s))
 	rows := values(t, f, "Molds")[2:]
 	for _, row := range rows[1:] {
@@ -339,7 +340,7 @@ func TestSums(t *testing.T) {
 }
 
 func TestWithoutPrices(t *testing.T) {
-	rows := values(t, opened(t, written(t, compared(t, false))), "Costs")
+	rows := values(t, opened(t, written(t, unpriced())), "Costs")
 	if len(rows) != 1 || !strings.Contains(rows[0][0], "no group “money”") {
 		t.Errorf("rows %q", rows)
 	}
