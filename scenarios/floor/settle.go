@@ -56,8 +56,9 @@ func (r *reader) stamps() []stamp {
 }
 
 // farAhead is how many days a last entry may be ahead of the one before; one
-// that is further ahead is taken as a slip of the pen.
-const farAhead = 14
+// that is further ahead is taken as a slip of the pen, and told as a date in the
+// future.
+const farAhead = 4
 
 // morning finds the moment that the floor is of: as the caller says, else the
 // day after the last entry.

@@ -122,6 +122,11 @@ func (r *reader) stage(e *entry[Work]) {
 		w.Started = r.floor.Morning
 		return
 	}
+	for _, end := range []Moment{w.Sprayed, w.Skinned, w.Laminated} {
+		if end.Timed && !w.Started.Timed && end.Date == w.Started.Date {
+			w.Started = end
+		}
+	}
 	switch {
 	case w.Step == s.sprayed+1 && s.sprayed != sim.None && w.Sprayed.IsZero():
 		w.Sprayed = w.Started
