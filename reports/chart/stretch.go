@@ -6,7 +6,7 @@ import (
 )
 
 // Stretch is a run of places that is shaded and has a dotted edge on either
-// side: a season, a shutdown.
+// side: a season, a shutdown. One of a single place is just a dotted line.
 type Stretch struct {
 	Label    string
 	From, To int // first and last place
@@ -35,7 +35,11 @@ func (c Lines) shade(out *page.Chart, tips []tip) error {
 		}
 		if !named[label] {
 			named[label] = true
-			out.Legend = append(out.Legend, page.Key{Label: label, Form: page.Cloud, Color: stretchColor})
+			key := page.Key{Label: label, Form: page.Cloud, Color: stretchColor}
+			if s.From == s.To {
+				key.Form, key.Pattern = page.Line, 2
+			}
+			out.Legend = append(out.Legend, key)
 		}
 	}
 	adjust(out.Options, 0, map[string]any{

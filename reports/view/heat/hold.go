@@ -42,6 +42,9 @@ func lines(c *study.HoldCurve, m *study.Metric, id string, y chart.Axis, finding
 		x, _ := c.Points[i].Mean(m)
 		out.X = append(out.X, fmt.Sprintf("%d", h))
 		out.Series[0].Values = append(out.Series[0].Values, x)
+		if float64(h) == c.Base {
+			out.Stretches = []chart.Stretch{{Label: fmt.Sprintf("the plant holds %d h", h), From: i, To: i}}
+		}
 	}
 	return out
 }

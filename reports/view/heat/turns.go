@@ -17,7 +17,7 @@ import (
 const fewest = 30
 
 // farther is by how many turns molds of an alternative must run farther than
-// those of the base for its lines to be drawn beside them.
+// those of the base for its lines to be drawn in their place.
 const farther = 2
 
 // curve is the mean luster by turns since a strip in one season; NaN where
@@ -72,83 +72,71 @@ func seasonName(a *view.Alternative, k int) string {
 	return seasonNames[k]
 }
 
-// Turns is luster by turns since a strip and season, for the base and for the
+// Turns is luster by turns since a strip and season, of the base, or of the
 // alternative whose molds run farthest, if that is clearly farther. ok is false
 // where no season has two turns.
 func Turns(s *view.Study) (c chart.Lines, ok bool) {
-	shown := []int{0}
-	most := farthest(&s.Alternatives[0].Runs)
-	for i := range s.Alternatives {
-		if n := farthest(&s.Alternatives[i].Runs); n >= most+farther {
-			most, shown = n, []int{0, i}
-		}
-	}
+	a, most := farthest(s)
 	if most < 2 {
 		return c, false
 	}
-	target := s.Base().Outcomes[0]
+	target := runs(&a.Runs)[0].Frame.Target
 	c = chart.Lines{
 		Figure: chart.Figure{ID: "luster-by-turns",
-			Caption: fmt.Sprintf("Mean luster of parts as pulled, before any rework, all colors together, over %d simulated years. White parts hide haze; dark ones lie lower. Points from fewer than %d parts are left out, and the last one, %d, stands for all turns from there on.",
-				s.SimulatedYears(), fewest, record.MostTurns),
+			Caption: fmt.Sprintf("Mean luster of parts as pulled, before any rework, all colors together, over %d simulated years of “%s”, %s. White parts hide haze; dark ones lie lower. Points from fewer than %d parts are left out; %d stands for all turns from there on.",
+				s.SimulatedYears(), a.Name, whose(a == s.Base()), fewest, record.MostTurns),
 			Alt: "Lines of mean luster against the number of parts pulled from a mold since its strip, by season, with the target."},
 		XTitle: "parts pulled since the strip", Y: chart.Axis{Name: "luster as pulled", Unit: "of 100", Digits: 1},
-		Goals: []chart.Goal{{Label: "target", Value: frame(&target).Target}},
+		Goals: []chart.Goal{{Label: fmt.Sprintf("target, %g", target), Value: target}},
 	}
 	for turn := 1; turn <= most; turn++ {
 		c.X = append(c.X, fmt.Sprintf("%d", turn))
 	}
-	var pair [2]curve
-	for _, i := range shown {
-		pair = seasons(&s.Alternatives[i].Runs)
-		for k := range pair {
-			if pair[k].last() > 0 {
-				c.Series = append(c.Series, chart.Series{Label: label(s, shown, i) + seasonName(&s.Alternatives[i], k), Values: pair[k][1 : most+1]})
-			}
+	pair := seasons(&a.Runs)
+	for k := range pair {
+		if pair[k].last() > 0 {
+			c.Series = append(c.Series, chart.Series{Label: seasonName(a, k), Values: pair[k][1 : most+1]})
 		}
 	}
-	c.Finding = fall(label(s, shown, shown[len(shown)-1]), &pair[0], &pair[1], frame(&target).Target)
+	c.Finding = fall(&pair[0], &pair[1], target)
 	return c, true
 }
 
-func frame(o *study.Outcome) *record.Frame {
-	if o.Capacity != nil {
-		return &o.Capacity.Frame
+func whose(base bool) string {
+	if base {
+		return "the base"
 	}
-	return &o.Dated.Frame
+	return "whose molds run farthest between strips"
 }
 
-// label puts the name of an alternative before a season where several are
-// drawn.
-func label(s *view.Study, shown []int, i int) string {
-	if len(shown) == 1 {
-		return ""
+// farthest is the alternative to draw, and how many turns its molds make.
+func farthest(s *view.Study) (a *view.Alternative, most int) {
+	for i := range s.Alternatives {
+		pair := seasons(&s.Alternatives[i].Runs)
+		n := max(pair[0].last(), pair[1].last())
+		if i == 0 || n >= most+farther {
+			a, most = &s.Alternatives[i], n
+		}
 	}
-	return s.Alternatives[i].Name + ": "
+	return a, most
 }
 
-func farthest(r *study.Runs) int {
-	pair := seasons(r)
-	return max(pair[0].last(), pair[1].last())
-}
-
-// fall says from which turn on the mean part misses the target. The rule: the
+// fall says from which turn on the average part misses the target. The rule: the
 // first turn of each season whose mean is under the target; with none in either,
 // how many turns were seen.
-func fall(name string, cool, hot *curve, target float64) string {
+func fall(cool, hot *curve, target float64) string {
 	c, h := cool.falls(target), hot.falls(target)
-	seen := max(cool.last(), hot.last())
 	switch {
 	case c == 0 && h == 0:
-		return fmt.Sprintf("%sthe mean part stays at %g or above through all %s since a strip", name, target, turns(seen))
-	case hot.last() == 0 || cool.last() == 0 || c == h:
-		return fmt.Sprintf("%sfrom turn %d since a strip on, the mean part is under %g", name, max(c, h), target)
+		return fmt.Sprintf("The average part stays at %g or above through all %s since a strip", target, turns(max(cool.last(), hot.last())))
+	case cool.last() == 0 || hot.last() == 0 || c == h:
+		return fmt.Sprintf("From turn %d since a strip on, the average part is under %g", max(c, h), target)
 	case c == 0:
-		return fmt.Sprintf("%sin the hot season the mean part is under %g from turn %d since a strip on, in the cool season never", name, target, h)
+		return fmt.Sprintf("In the hot season the average part is under %g from turn %d since a strip on; in the cool season it never is", target, h)
 	case h == 0:
-		return fmt.Sprintf("%sin the cool season the mean part is under %g from turn %d since a strip on, in the hot season never", name, target, c)
+		return fmt.Sprintf("In the cool season the average part is under %g from turn %d since a strip on; in the hot season it never is", target, c)
 	}
-	return fmt.Sprintf("%sthe mean part is under %g from turn %d since a strip on in the hot season, from turn %d in the cool one", name, target, h, c)
+	return fmt.Sprintf("In the hot season the average part is under %g from turn %d since a strip on, in the cool season from turn %d", target, h, c)
 }
 
 // TurnsSection is luster by turns since a strip.

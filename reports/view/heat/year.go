@@ -92,7 +92,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 		heat.Series = append(heat.Series, chart.Series{Label: "daily peak, 7-day mean", Values: peak})
 	}
 	if p := &a.Plan.Season; p.Kind == policy.ByHeatPeak {
-		heat.Goals = []chart.Goal{{Label: "the hot season begins above", Value: p.On}, {Label: "and ends below", Value: p.Off}}
+		heat.Goals = []chart.Goal{{Label: fmt.Sprintf("the hot season begins above %.0f °F", p.On), Value: p.On}, {Label: fmt.Sprintf("and ends below %.0f °F", p.Off), Value: p.Off}}
 	}
 	return buildUp, heat, true
 }

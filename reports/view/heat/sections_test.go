@@ -1,0 +1,132 @@
+package heat
+
+import (
+	"reflect"
+	"strings"
+	"testing"
+
+	"moldturn/reports/page"
+	"moldturn/reports/view"
+	"moldturn/sim"
+	"moldturn/sim/clock"
+	"moldturn/sim/cure"
+	"moldturn/sim/policy"
+	"moldturn/sim/record"
+	"moldturn/sim/study"
+)
+
+// way is an alternative whose molds are stripped after so many turns, with the
+// same pulls in three replications; a summer week leaves half as much again.
+func way(name string, turns int) view.Alternative {
+	a := view.Alternative{Runs: study.Runs{Name: name}, Plan: &sim.Plan{}}
+	a.Plan.Season = policy.Season{Kind: policy.ByHeatPeak, On: 90, Off: 85}
+	a.Plan.Strip.Kind = policy.StripSeasonal
+	for rep := range 3 {
+		r := &record.Result{Frame: record.Frame{Target: 97}}
+		for season := range 2 {
+			for turn := 1; turn <= turns; turn++ {
+				r.ByTurn[season][turn] = record.Lusters{N: 20, Sum: 20 * (98.2 - 0.1*float64(turn*(season+1)))}
+			}
+		}
+		for w := range 50 {
+			h := record.Heat{Pulls: 10, BuildUp: 20, Grown: 10, HeatIndex: 700, Strips: 2, Looks: 1, Peak: 75}
+			if w >= 20 && w < 40 {
+				h.Grown, h.HeatIndex, h.Strips, h.Hot, h.Peak = 15+0.01*float64(rep-1), 980, 3, 1, 104
+			}
+			r.Heat[w] = h
+		}
+		a.Outcomes = append(a.Outcomes, study.Outcome{Capacity: r})
+	}
+	return a
+}
+
+func studied(all ...view.Alternative) *view.Study {
+	return &view.Study{Replications: 3, Years: 1, Alternatives: all}
+}
+
+// Luster by turns is that of the base, or of the first alternative whose molds
+// run two turns farther.
+func TestTurnsOfTheFarthest(t *testing.T) {
+	for _, c := range []struct {
+		all   []view.Alternative
+		whose string
+		turns int
+	}{
+		{[]view.Alternative{way("base", 6)}, "“base”, the base", 6},
+		{[]view.Alternative{way("base", 6), way("seven", 7)}, "“base”, the base", 6},
+		{[]view.Alternative{way("base", 6), way("eight", 8), way("nine", 9)}, "“eight”, whose molds run farthest", 8},
+	} {
+		lines, ok := Turns(studied(c.all...))
+		if !ok || len(lines.X) != c.turns || !strings.Contains(lines.Caption, c.whose) || len(lines.Series) != 2 || len(lines.Goals) != 1 {
+			t.Errorf("%v, %d turns, %q", ok, len(lines.X), lines.Caption)
+		}
+		if _, err := lines.Build(); err != nil {
+			t.Error(err)
+		}
+	}
+	if _, ok := Turns(studied(way("base", 1))); ok {
+		t.Error("one turn makes no line")
+	}
+}
+
+func TestYearMarksTheSeason(t *testing.T) {
+	s := studied(way("base", 5))
+	buildUp, heat, ok := Year(s)
+	if !ok {
+		t.Fatal("no year")
+	}
+	says(t, buildUp.Finding, "1.50 times")
+	says(t, heat.Finding, "begins in week 21 and ends after week 40")
+	for _, lines := range [][]float64{buildUp.Series[0].Values, buildUp.Series[1].Values, heat.Series[0].Values, heat.Series[1].Values} {
+		if len(lines) != 50 {
+			t.Errorf("%d weeks", len(lines))
+		}
+	}
+	if b := buildUp.Series[1].Values; b[0] != 5 || b[30] != 10.0/3 {
+		t.Errorf("pulls between strips %v and %v, want 5 and 3.33", b[0], b[30])
+	}
+	if len(heat.Goals) != 2 || heat.Goals[0].Value != 90 || len(buildUp.Stretches) != 1 || buildUp.Stretches[0].From != 20 {
+		t.Errorf("marks %+v, %+v", heat.Goals, buildUp.Stretches)
+	}
+	out, ok, err := YearSection(s)
+	if err != nil || !ok || len(out.Blocks) != 2 {
+		t.Errorf("%v, %v, %d blocks", err, ok, len(out.Blocks))
+	}
+}
+
+func TestHoldSections(t *testing.T) {
+	s := studied(way("base", 5))
+	if _, ok, _ := HoldSection(s); ok {
+		t.Error("a staircase without runs")
+	}
+	s.Holds = held(0.001, 9, 9.5, 9.4, 8.9, 8.8, 8.7, 8.6, 8.4, 8.2)
+	boats, luster, ok := Holds(s)
+	if !ok || len(boats.X) != 9 || len(luster.X) != 9 || len(boats.Stretches) != 1 || boats.Stretches[0].From != 8 {
+		t.Errorf("%v, %v, %+v", ok, boats.X, boats.Stretches)
+	}
+	if out, ok, err := HoldSection(s); err != nil || !ok || len(out.Blocks) != 2 {
+		t.Error(err)
+	}
+}
+
+// The card in the report is the card of "moldturn hold", cautions included.
+func TestCardSection(t *testing.T) {
+	s := studied(way("base", 5))
+	if _, ok, _ := CardSection(s); ok {
+		t.Error("a card without a plant")
+	}
+	s.Card = &cure.Hold{Resin: cure.NewTable(cure.Default()), Barcol: cure.DefaultBarcol(), Hardness: 35, Clock: 24 * clock.Hour, Most: 72 * clock.Hour}
+	out, ok, err := CardSection(s)
+	if err != nil || !ok {
+		t.Fatal(err)
+	}
+	if table := out.Blocks[0].(page.Table); !reflect.DeepEqual(table.Table, view.HoldCard(s.Card)) {
+		t.Errorf("%+v", table)
+	}
+	text := strings.Join(out.Blocks[1].(page.List), " ")
+	for _, word := range []string{"exotherm", "peroxide", "Styrene vapor", "deep molds", "data sheet", "Local codes", "licensed"} {
+		if !strings.Contains(text, word) {
+			t.Errorf("no caution about %q", word)
+		}
+	}
+}
