@@ -30,6 +30,7 @@ type StartMold struct {
 	Turns   int        // since new; Unknown: as the plan says
 	Since   int        // turns since strip; Unknown: as the plan says
 	Surface float64    // lasting loss of luster, points; Unknown: as the plan says
+	Reading float64    // luster of its last part, for strips by luster; 0: not known
 	When    clock.Time // since when it stands so; Unknown: since At
 	Step    int16      // InCare: index into the steps of its part's care route
 	Begun   clock.Time // InCare: when Step was begun; Unknown: it waits for it

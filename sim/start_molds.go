@@ -93,6 +93,9 @@ func (r *Run) counters(m *mold, s *StartMold) {
 	if s.Surface != Unknown {
 		m.surface = s.Surface
 	}
+	if m.reading = s.Reading; m.reading > 0 && m.reading < r.plan.Strip.Limit {
+		m.low = 1
+	}
 }
 
 // moldBack is the day on which a mold comes back that was away.

@@ -57,7 +57,7 @@ func (r *Run) TakeStock() *Start {
 
 func (r *Run) stockOfMold(i int32) StartMold {
 	m := &r.molds[i]
-	s := StartMold{Mold: i, Turns: int(m.turns), Since: int(m.since), Surface: m.surface, When: m.at, Begun: Unknown, Left: Unknown, Back: Unknown}
+	s := StartMold{Mold: i, Turns: int(m.turns), Since: int(m.since), Surface: m.surface, Reading: m.reading, When: m.at, Begun: Unknown, Left: Unknown, Back: Unknown}
 	switch m.state {
 	case resting:
 		s.Stands = MoldInReserve
