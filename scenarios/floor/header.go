@@ -20,12 +20,14 @@ type head struct {
 	near  []int // columns of the File that were found by a near name
 }
 
-var inBrackets = regexp.MustCompile(`[(\[][^)\]]*[)\]]`)
+var (
+	inBrackets = regexp.MustCompile(`[(\[][^)\]]*[)\]]`)
+	headWords  = strings.NewReplacer("#", " no ", "%", " percent ", "mould", "mold", "Mould", "mold", "MOULD", "mold")
+)
 
 // headKey is what heads of columns are compared by.
 func headKey(s string) string {
-	s = strings.NewReplacer("#", " no ", "%", " percent ", "mould", "mold", "Mould", "mold", "MOULD", "mold").Replace(inBrackets.ReplaceAllString(s, " "))
-	return key(s)
+	return key(headWords.Replace(inBrackets.ReplaceAllString(s, " ")))
 }
 
 // names of a column, in the form of headKey.
@@ -45,21 +47,27 @@ func (f *File) match(cells []string) head {
 	for c := range f.Columns {
 		h.where[c] = -1
 	}
-	longest := 0
-	for c := range f.Columns {
-		longest = max(longest, len(f.Columns[c].Also))
+	keys := make([]string, len(cells))
+	for i, s := range cells {
+		keys[i] = headKey(s)
 	}
-	for rank := range longest + 1 {
+	names, longest := make([][]string, len(f.Columns)), 0
+	for c := range f.Columns {
+		names[c] = f.Columns[c].names()
+		longest = max(longest, len(names[c]))
+	}
+	for rank := range longest {
 		for c := range f.Columns {
-			if names := f.Columns[c].names(); h.where[c] < 0 && rank < len(names) {
-				if i := slices.IndexFunc(cells, func(s string) bool { return headKey(s) == names[rank] }); i >= 0 && !taken[i] {
-					h.where[c], taken[i] = i, true
-				}
+			if h.where[c] >= 0 || rank >= len(names[c]) {
+				continue
+			}
+			if i := slices.Index(keys, names[c][rank]); i >= 0 && !taken[i] {
+				h.where[c], taken[i] = i, true
 			}
 		}
 	}
-	for i, s := range cells {
-		if c := f.nearest(s, h.where); !taken[i] && c >= 0 {
+	for i, k := range keys {
+		if c := nearest(k, names, h.where); !taken[i] && c >= 0 {
 			h.where[c], taken[i] = i, true
 			h.near = append(h.near, c)
 		}
@@ -74,16 +82,15 @@ func (f *File) match(cells []string) head {
 
 // nearest is the column without a place whose name is nearest to a head, -1 for
 // none. Short heads have to be written right.
-func (f *File) nearest(s string, where []int) int {
-	k := headKey(s)
+func nearest(k string, names [][]string, where []int) int {
 	if len(k) < 5 {
 		return -1
 	}
-	for c := range f.Columns {
+	for c := range names {
 		if where[c] >= 0 {
 			continue
 		}
-		for _, name := range f.Columns[c].names() {
+		for _, name := range names[c] {
 			if len(name) >= 5 && guess.Distance([]rune(k), []rune(name)) <= len(name)/5 {
 				return c
 			}
@@ -139,15 +146,37 @@ func (f *File) isHeader(h head, cells []string, header []string) bool {
 	return same >= 2 && 2*same > filled
 }
 
-// kindOf chooses the File that a table is: by its name, else by its columns.
+// kindOf chooses the File that a table is: by its name if its heads fit, else
+// by its heads, else by its name alone, so that what is missing can be told.
 func kindOf(name string, g *grid) (f File, ok bool) {
+	named, isNamed := fileNamed(name)
+	if isNamed {
+		if _, full := named.find(g); full {
+			return named, true
+		}
+	}
+	if f, ok = fileWithHeads(g); ok {
+		return f, true
+	}
+	return named, isNamed
+}
+
+// fileNamed is the File of a name.
+func fileNamed(name string) (File, bool) {
+	wanted := fileKey(name)
 	for _, f := range Files() {
 		for _, n := range append([]string{f.Name}, f.Also...) {
-			if key(n) == fileKey(name) {
+			if key(n) == wanted {
 				return f, true
 			}
 		}
 	}
+	return File{}, false
+}
+
+// fileWithHeads is the File with most columns in a table that has all that are
+// needed.
+func fileWithHeads(g *grid) (f File, ok bool) {
 	best := 0
 	for _, candidate := range Files() {
 		h, full := candidate.find(g)

@@ -95,12 +95,13 @@ func (r *reader) grids(dir fs.FS) []known {
 		if e.IsDir() || strings.HasPrefix(name, ".") || strings.HasPrefix(name, "~$") {
 			continue
 		}
-		for _, g := range r.file(dir, name) {
-			label := strings.TrimSuffix(name, path.Ext(name))
-			f, ok := kindOf(g.place.Sheet, g)
-			if !ok || g.place.Sheet == "" {
-				f, ok = kindOf(label, g)
+		tables := r.file(dir, name)
+		for _, g := range tables {
+			label := g.place.Sheet
+			if _, ok := fileNamed(label); !ok && len(tables) == 1 {
+				label = strings.TrimSuffix(name, path.Ext(name))
 			}
+			f, ok := kindOf(label, g)
 			if !ok {
 				r.say(Notice{Place: g.place, Level: Told, Rule: "not a floor file", Message: "is not read: neither its name nor its heads are those of a floor file", Allowed: strings.Join(fileNames(), ", ")})
 				r.sheets = append(r.sheets, &Sheet{Place: g.place})
