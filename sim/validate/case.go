@@ -23,7 +23,7 @@ type Case struct {
 
 	// Of plants with luck.
 	WarmUp float64   // hours left out at the start
-	Hours  float64   // counted in a full check, in batches, or in each of Runs
+	Hours  float64   // counted in a plain check, in batches, or in each of Runs; a full one takes more
 	Runs   int       // 0: one long run in batches
 	Marks  []float64 // hours, within Period, at which the number at Watch is read
 	Period float64   // hours; 0: each mark comes once in a run
@@ -64,7 +64,7 @@ type Stat func(s *Sums) (amount, per float64)
 // Options say how thorough a check is.
 type Options struct {
 	Seed  uint64
-	Short bool // a tenth of the hours or runs, without the cases that are Long
+	Short bool // a tenth of the hours or runs of a case, without the cases that are Long
 }
 
 // Result is one number checked.
@@ -91,7 +91,8 @@ const (
 	limit        = 4   // standard errors
 	batches      = 100 // of one long run
 	shortBatches = 20
-	shorter      = 10 // how much less a short check runs
+	longer       = 4  // how much more than the hours and runs of a case a full check takes
+	shorter      = 10 // how much less a short check takes
 	roundOff     = 1e-9
 )
 
@@ -126,13 +127,15 @@ func (c *Case) seed(seed uint64) uint64 {
 // run gives the sums of each batch, or of each run.
 func (c *Case) run(o Options) ([]Sums, error) {
 	parts, hours, runs := 1, c.Hours, c.Runs
-	if c.Runs == 0 {
-		parts, runs = batches, 1
-		if o.Short {
-			parts, hours = shortBatches, hours/shorter
-		}
-	} else if o.Short {
+	switch {
+	case c.Runs == 0 && o.Short:
+		parts, runs, hours = shortBatches, 1, hours/shorter
+	case c.Runs == 0:
+		parts, runs, hours = batches, 1, hours*longer
+	case o.Short:
 		runs = max(runs/shorter, shortBatches)
+	default:
+		runs *= longer
 	}
 	length := hours / float64(parts)
 	if c.Period > 0 {
