@@ -42,7 +42,7 @@ func (a Axis) number(v float64) string {
 	s := strconv.FormatFloat(v, 'f', max(0, min(a.Digits, 9)), 64)
 	sign, s := "", strings.TrimPrefix(s, "-")
 	if v < 0 && strings.Trim(s, "0.") != "" {
-		sign = "-"
+		sign = "−"
 	}
 	whole, rest, dot := strings.Cut(s, ".")
 	for i := len(whole) - 3; i > 0; i -= 3 {

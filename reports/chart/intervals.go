@@ -75,6 +75,8 @@ func (c Intervals) option(names []string, bars []opts.BarData, marks []opts.Cust
 	}
 	if c.Dots {
 		adjust(option, 0, map[string]any{"itemStyle": map[string]any{"color": "transparent"}})
+		// the line of the names stands at zero, where a difference says nothing
+		option["yAxis"].(map[string]any)["axisLine"] = map[string]any{"show": true, "onZero": true, "lineStyle": map[string]any{"color": "@muted", "width": 1.25}}
 	} else {
 		adjust(option, 0, map[string]any{"itemStyle": map[string]any{"color": color(0), "opacity": 0.55}})
 	}

@@ -28,12 +28,40 @@ func (p Page) Check() error {
 	return errors.Join(errs...)
 }
 
+// drawn tells whether the page has a chart, folds included.
+func (p Page) drawn() bool {
+	return slices.ContainsFunc(p.Sections, func(s Section) bool { return charted(s.Blocks) })
+}
+
+func charted(list []Block) bool {
+	return slices.ContainsFunc(list, func(b Block) bool {
+		switch b := b.(type) {
+		case Chart, Diary:
+			return true
+		case Fold:
+			return charted(b.Blocks)
+		}
+		return false
+	})
+}
+
 func checkBlock(b Block, seen map[string]bool) error {
 	switch b := b.(type) {
 	case nil:
 		return errors.New("the block is nil")
 	case Table:
 		return b.Check()
+	case Choice:
+		return b.Check()
+	case Fold:
+		if b.Line == "" {
+			return errors.New("a fold needs a line")
+		}
+		for _, in := range b.Blocks {
+			if err := checkBlock(in, seen); err != nil {
+				return err
+			}
+		}
 	case Chart:
 		if seen[b.ID] {
 			return fmt.Errorf("the chart id %q is used twice", b.ID)

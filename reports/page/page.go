@@ -15,9 +15,19 @@ type Page struct {
 type Section struct {
 	Heading string
 	Blocks  []Block
+
+	// Sheet prints the section on one sheet of A3 or tabloid, with the head of
+	// the page when it is the first, and begins a new sheet after it. What it
+	// holds must fit; see SheetWidth.
+	Sheet bool
 }
 
-// Block is one of Text, Remark, List, Facts, Table, Chart and Diary.
+// SheetWidth is how wide drawings are on such a sheet, in CSS pixels: what fits
+// tabloid, which is narrower than A3, with the margins of the style sheet.
+const SheetWidth = 930
+
+// Block is one of Text, Remark, List, Facts, Table, Chart, Diary, Choice,
+// Panels and Fold.
 type Block interface{ block() }
 
 // Text is a paragraph.
@@ -38,9 +48,28 @@ type Fact struct{ Label, Value, Note string }
 // Table is a table of finished texts.
 type Table struct{ cells.Table }
 
+// Fold is blocks behind a line that opens them, closed at first. On paper it
+// stays closed, with its line. Charts inside are drawn when it opens.
+type Fold struct {
+	Line   string // required
+	Blocks []Block
+}
+
+// Panels are short lists side by side, each with a heading.
+type Panels []Panel
+
+// Panel is one of them.
+type Panel struct {
+	Heading string
+	List    []string
+}
+
 func (Text) block()   {}
 func (Remark) block() {}
 func (List) block()   {}
 func (Facts) block()  {}
 func (Table) block()  {}
 func (Chart) block()  {}
+func (Choice) block() {}
+func (Panels) block() {}
+func (Fold) block()   {}

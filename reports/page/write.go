@@ -35,11 +35,13 @@ type view struct {
 	Style             template.CSS
 	Scripts           []template.JS
 	Sections          []sectionView
+	Sheet             bool // the head of the page is printed with the first section
 	Foot              []string
 }
 
 type sectionView struct {
 	ID, Heading string
+	Sheet       bool
 	Blocks      []blockView
 }
 
@@ -51,6 +53,14 @@ type blockView struct {
 	Table        *tableView
 	Chart        *chartView
 	Diary        *diaryView
+	Choice       *choiceView
+	Panels       Panels
+	Fold         *foldView
+}
+
+type foldView struct {
+	Line   string
+	Blocks []blockView
 }
 
 type tableView struct {
@@ -82,21 +92,16 @@ func viewOf(p Page) (view, error) {
 	if v.Lang == "" {
 		v.Lang = "en"
 	}
-	drawn := false
 	for i, s := range p.Sections {
-		sv := sectionView{ID: "section-" + strconv.Itoa(i+1), Heading: s.Heading}
-		for _, b := range s.Blocks {
-			bv, err := blockOf(b)
-			if err != nil {
-				return view{}, err
-			}
-			drawn = drawn || bv.Chart != nil || bv.Diary != nil
-			sv.Blocks = append(sv.Blocks, bv)
+		blocks, err := blocksOf(s.Blocks)
+		if err != nil {
+			return view{}, err
 		}
-		v.Sections = append(v.Sections, sv)
+		v.Sections = append(v.Sections, sectionView{"section-" + strconv.Itoa(i+1), s.Heading, s.Sheet, blocks})
 	}
+	v.Sheet = p.Sections[0].Sheet
 	var scripts []string
-	if drawn {
+	if p.drawn() {
 		scripts = []string{asset("echarts.min.js"), boot()}
 	}
 	for _, s := range scripts {
@@ -104,6 +109,18 @@ func viewOf(p Page) (view, error) {
 	}
 	v.Policy = template.HTMLAttr(`content="` + policy(scripts) + `"`)
 	return v, nil
+}
+
+func blocksOf(list []Block) ([]blockView, error) {
+	var out []blockView
+	for _, b := range list {
+		v, err := blockOf(b)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, v)
+	}
+	return out, nil
 }
 
 func blockOf(b Block) (blockView, error) {
@@ -127,6 +144,13 @@ func blockOf(b Block) (blockView, error) {
 	case Diary:
 		v, err := diaryOf(b)
 		return blockView{Diary: v}, err
+	case Choice:
+		return blockView{Choice: choiceOf(b)}, nil
+	case Panels:
+		return blockView{Panels: b}, nil
+	case Fold:
+		blocks, err := blocksOf(b.Blocks)
+		return blockView{Fold: &foldView{b.Line, blocks}}, err
 	}
 	return blockView{}, fmt.Errorf("unknown block %T", b)
 }

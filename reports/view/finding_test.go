@@ -57,6 +57,7 @@ func TestTradeoff(t *testing.T) {
 	check(t, best("a"), "“a” ships the most boats and has the best luster")
 	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.05, 0.04)}, "b"), "The most boats cost no luster to speak of: “a” stays within 0.1 point of the best")
 	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.5, 0.2)}, "b"), "The most boats cost luster: “a” is 0.50 points below “b”")
+	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.09, 0.02)}, "b"), "The most boats cost hardly any luster: “a” is 0.09 points below “b”")
 	check(t, tradeoff(rival{name: "a", boats: judged(1, 2), luster: judged(-0.5, 0.2)}, "b"), "“b” has the best luster, and it is not clear that any ships more boats")
 	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.5, 0.6)}, "b"), "It is not clear that more boats cost luster: “a” ships the most")
 }
@@ -86,7 +87,7 @@ func TestLimit(t *testing.T) {
 	check(t, limit(p, nil), "no craft and no place holds work back.")
 	check(t, limit(p, []study.Limit{{Pool: 0, Wait: 1.9}}), "no craft and no place holds work back.")
 	check(t, limit(p, []study.Limit{{Pool: 0, Wait: 67, Load: 0.76}, {Pool: 1, Wait: 33}}), "lamination; work waits 67 h a week for its people, busy 76 % of the hours there are.")
-	check(t, limit(p, []study.Limit{{Pool: 1, Wait: 66, Load: 0.3}, {Pool: 0, Wait: 33}}), "booth; work waits 66 h a week for a free one, busy 30 % of the hours there are. Next: lamination, 33 h.")
+	check(t, limit(p, []study.Limit{{Pool: 1, Wait: 66, Load: 0.3}, {Pool: 0, Wait: 33}}), "booth; work waits 66 h a week for a free one, busy 30 % of all hours, nights and weekends counted. Next: lamination, 33 h.")
 }
 
 func TestFull(t *testing.T) {

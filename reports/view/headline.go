@@ -31,8 +31,13 @@ func (s *Study) Headline() string {
 	if best == 0 {
 		return none(base.Name, s.rivals(0))
 	}
-	matches, open := s.matches(best)
-	return gain(base.Name, s.rivals(0)[best], matches, open)
+	near, open := s.Near(best)
+	against := s.rivals(best)
+	var matches []rival
+	for _, i := range near {
+		matches = append(matches, against[i])
+	}
+	return gain(base.Name, s.rivals(0)[best], matches, s.Names(open))
 }
 
 // finish is the luster of an alternative in words; empty without one.
@@ -154,22 +159,22 @@ func (s *Study) between(i, k int, m *study.Metric) stats.Difference {
 	return d
 }
 
-// matches are the alternatives that clearly ship more than the base and of which
-// it is not clear that they ship fewer than the best, held against the best;
-// open are the names of those that are not clear on either side. An alternative
-// that the comparison shows as not clear is so never put beside the best.
-func (s *Study) matches(best int) (matches []rival, open []string) {
+// Near are the alternatives that clearly ship more than the base and of which it
+// is not clear that they ship fewer than the best; open those that are clear on
+// neither side. What the comparison shows as not clear is so never put beside
+// the best.
+func (s *Study) Near(best int) (near, open []int) {
 	base := s.rivals(0)
 	for i, r := range s.rivals(best) {
 		switch {
 		case i == 0 || i == best || r.boats.Clear:
 		case verdict(base[i].boats) > 0:
-			matches = append(matches, r)
+			near = append(near, i)
 		case verdict(base[i].boats) == 0:
-			open = append(open, quoted(r.name))
+			open = append(open, i)
 		}
 	}
-	return matches, open
+	return near, open
 }
 
 // quoted is a name of the user inside a sentence.

@@ -9,8 +9,11 @@ import (
 	"moldturn/sim/study"
 )
 
-// Waits of fewer hours a week than this limit nothing worth naming.
-const waitWorthNaming = 2.0
+// WaitWorthNaming is the hours a week below which a wait limits nothing worth
+// naming. Assumption of this report, no source.
+const WaitWorthNaming = 2.0
+
+const waitWorthNaming = WaitWorthNaming
 
 // fullAllYear is the share of its hours from which on a craft or place counts
 // as never free.
@@ -18,8 +21,11 @@ const fullAllYear = 0.99
 
 // Limits says what holds the base back in January and in July, and what has
 // more to do than it can, if anything.
-func (s *Study) Limits() []string {
-	a := s.Base()
+func (s *Study) Limits() []string { return s.LimitsOf(0) }
+
+// LimitsOf is Limits of one alternative.
+func (s *Study) LimitsOf(i int) []string {
+	a := &s.Alternatives[i]
 	lines := []string{"January: " + limit(a.Plan, a.Limits(0)), "July: " + limit(a.Plan, a.Limits(6))}
 	if f := full(a.Plan, a.Limits(wholeYear()...)); f != "" {
 		lines = append(lines, f)
@@ -78,8 +84,8 @@ func limit(p *sim.Plan, ranked []study.Limit) string {
 		return "no craft and no place holds work back."
 	}
 	first := ranked[0]
-	text := fmt.Sprintf("%s; work waits %.0f h a week for %s, busy %.0f %% of the hours there are.",
-		pool(p, first.Pool), first.Wait, them(p, first.Pool), 100*first.Load)
+	text := fmt.Sprintf("%s; work waits %.0f h a week for %s, busy %.0f %% of %s.",
+		pool(p, first.Pool), first.Wait, them(p, first.Pool), 100*first.Load, hours(p, first.Pool))
 	if len(ranked) > 1 && ranked[1].Wait >= max(first.Wait/2, waitWorthNaming) {
 		text += fmt.Sprintf(" Next: %s, %.0f h.", pool(p, ranked[1].Pool), ranked[1].Wait)
 	}
@@ -94,12 +100,23 @@ func pool(p *sim.Plan, i int) string {
 	return p.Places[i-len(p.Crafts)].Name
 }
 
+// PoolName is the name of a craft or place: crafts first, then places.
+func PoolName(p *sim.Plan, i int) string { return pool(p, i) }
+
 // them is what work waits for when it waits for a craft or place.
 func them(p *sim.Plan, i int) string {
 	if i < len(p.Crafts) {
 		return "its people"
 	}
 	return "a free one"
+}
+
+// hours is what a craft or place is busy of: places stand there at night too.
+func hours(p *sim.Plan, i int) string {
+	if i < len(p.Crafts) {
+		return "the hours there are"
+	}
+	return "all hours, nights and weekends counted"
 }
 
 // Demand says whether orders or the plant limit what is shipped, in the base;

@@ -17,11 +17,6 @@ const Caution = "A planning model with assumptions; styrene, peroxide, lifting a
 // The sections of the page of a comparison. Package reports/view/whole holds
 // their order; what other packages add to the page is a row there.
 
-// AnswerSection is key figures, the comparison and what limits the plant.
-func (s *Study) AnswerSection() (page.Section, bool, error) {
-	return page.Section{Heading: "The answer", Blocks: s.answer()}, true, nil
-}
-
 // ComputedSection is how the figures came about.
 func (s *Study) ComputedSection() (page.Section, bool, error) {
 	out := page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(s.Computed())}}
@@ -35,11 +30,6 @@ func (s *Study) ComputedSection() (page.Section, bool, error) {
 	return out, true, nil
 }
 
-// AssumptionsSection is every input; ok is false where none is known.
-func (s *Study) AssumptionsSection() (page.Section, bool, error) {
-	return page.Section{Heading: "Assumptions", Blocks: s.assumptions()}, true, nil
-}
-
 // LedgerSection is what the base spends and earns; ok is false without money.
 func (s *Study) LedgerSection() (page.Section, bool, error) {
 	out, ok := s.MoneySection()
@@ -48,56 +38,20 @@ func (s *Study) LedgerSection() (page.Section, bool, error) {
 
 func (s *Study) assumptions() []page.Block {
 	blocks := []page.Block{page.Text("Every value behind this report. What differs from its default stands first.")}
-	for _, t := range s.Assumptions() {
-		blocks = append(blocks, page.Table{Table: t})
+	for i, t := range s.Assumptions() {
+		if i == 0 {
+			blocks = append(blocks, page.Table{Table: t})
+			continue
+		}
+		line := t.Title
+		t.Title = ""
+		blocks = append(blocks, page.Fold{Line: line, Blocks: []page.Block{page.Table{Table: t}}})
 	}
 	return blocks
 }
 
-// Title names the plant and what is compared.
-func (s *Study) Title() string {
-	if n := len(s.Alternatives); n > 1 {
-		return fmt.Sprintf("%s: %d ways to run the plant", s.Scenario, n)
-	}
-	return s.Scenario + ": the plant as it is"
-}
-
-// answer is key figures, the comparison and what limits the plant.
-func (s *Study) answer() []page.Block {
-	var blocks []page.Block
-	if s.Note != "" {
-		blocks = append(blocks, page.Text(s.Note))
-	}
-	blocks = append(blocks, page.Text(fmt.Sprintf("%s in key figures, with %.0f %% confidence intervals from %s:",
-		quoted(s.Base().Name), 100*study.Confidence, count(s.SimulatedYears(), "simulated year"))), s.facts())
-	if s.Replications < stats.Few {
-		blocks = append(blocks, page.Remark(s.Known()))
-	}
-	if warning := s.Unsettled(); warning != "" {
-		blocks = append(blocks, page.Remark(warning))
-	}
-	for _, t := range s.Comparison() {
-		blocks = append(blocks, page.Table{Table: t})
-	}
-	if len(s.Alternatives) > 1 {
-		blocks = append(blocks, page.Table{Table: s.Changes()})
-	} else {
-		blocks = append(blocks, page.Table{Table: s.Figures(s.Base())})
-	}
-	if len(s.Base().Plan.Models) > 1 {
-		blocks = append(blocks, page.Table{Table: s.Models(s.Base())})
-	}
-	binds := s.Limits()
-	for _, line := range []string{s.ByHand(), s.Demand()} {
-		if line != "" {
-			binds = append(binds, line)
-		}
-	}
-	return append(blocks, page.List(binds))
-}
-
-// facts are the key figures of the base.
-func (s *Study) facts() page.Facts {
+// KeyFigures are the figures of the base that a reader looks for first.
+func (s *Study) KeyFigures() page.Facts {
 	var facts page.Facts
 	a := s.Base()
 	for _, name := range []string{"boats_per_week", "luster_p10", "share_at_target", "on_time_share"} {

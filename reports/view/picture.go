@@ -64,9 +64,12 @@ func verdict(d stats.Difference) int {
 	return 0
 }
 
-// tradeoff is what the picture shows.
+// tradeoff is what the picture shows of the best, or else of what ships most.
 func (s *Study) tradeoff() string {
-	fastest, finest := s.greatest(metric("boats_per_week")), s.greatest(metric("luster_p10"))
+	fastest, finest := s.Best(), s.greatest(metric("luster_p10"))
+	if fastest == 0 {
+		fastest = s.greatest(metric("boats_per_week"))
+	}
 	if fastest == finest {
 		return best(s.Alternatives[fastest].Name)
 	}
@@ -87,6 +90,8 @@ func tradeoff(fastest rival, finest string) string {
 		return fmt.Sprintf("%s has the best luster, and it is not clear that any ships more boats", quoted(finest))
 	case d.Known() && d.Low > -same:
 		return fmt.Sprintf("The most boats cost no luster to speak of: %s stays within %s point of the best", quoted(fastest.name), fixed(same, 1))
+	case d.Clear && -d.Mean < same:
+		return fmt.Sprintf("The most boats cost hardly any luster: %s is %s points below %s", quoted(fastest.name), fixed(-d.Mean, decimals(d.Half, most(m))), quoted(finest))
 	case d.Clear:
 		return fmt.Sprintf("The most boats cost luster: %s is %s points below %s", quoted(fastest.name), fixed(-d.Mean, decimals(d.Half, most(m))), quoted(finest))
 	}

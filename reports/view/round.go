@@ -118,11 +118,19 @@ func amount(m *study.Metric, x stats.Summary, digits int) string {
 	low, high := within(m, x)
 	switch {
 	case low != x.Low || high != x.High:
-		s += nb + "(" + fixed(k*low, digits) + "–" + fixed(k*high, digits) + ")"
+		s += nb + "(" + end(k*low, digits) + "–" + end(k*high, digits) + ")"
 	case x.Half > 0:
 		s += plusMinus(k*x.Half, digits)
 	}
 	return s
+}
+
+// end is fixed, but a share that is all or nothing has no decimals.
+func end(v float64, digits int) string {
+	if v == 0 || v == 100 {
+		digits = 0
+	}
+	return fixed(v, digits)
 }
 
 // within is the interval of a figure inside the range that the figure can have:

@@ -52,7 +52,7 @@ Diary.prototype.show = function () {
     while (body.rows.length > texts.length) { body.deleteRow(-1); }
     texts.forEach(function (row, i) {
       var tr = body.rows[i] || body.insertRow(-1);
-      while (tr.cells.length < board.columns) { tr.insertCell(-1); }
+      while (tr.cells.length < board.columns) { tr.appendChild(emptyCell(tr.cells.length === 0)); }
       for (var c = fixed ? 1 : 0; c < board.columns; c++) {
         var s = row[fixed ? c - 1 : c] || '';
         if (tr.cells[c].textContent !== s) { tr.cells[c].textContent = s; }
@@ -60,6 +60,13 @@ Diary.prototype.show = function () {
     });
   });
 };
+
+// emptyCell is a cell as the page writes it: the first of a row names the row.
+function emptyCell(first) {
+  var cell = document.createElement(first ? 'th' : 'td');
+  if (first) { cell.scope = 'row'; }
+  return cell;
+}
 
 Diary.prototype.go = function (minute) {
   this.minute = Math.max(0, Math.min(this.source.minutes - 1, minute));

@@ -61,7 +61,7 @@ function rowHeight(axis, ctx) { return (ctx.el.clientHeight - BELOW - ABOVE) / a
 
 function numbers(digits, unit) {
   return function (v) {
-    return v.toLocaleString('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits }) + unit;
+    return v.toLocaleString('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits }).replace('-', '−') + unit;
   };
 }
 

@@ -1,5 +1,6 @@
 // Drawing, and drawing again: on a change of size, of theme, and for paper.
-var PRINT_WIDTH = 660; // CSS pixels that fit A4 and Letter with the page margins
+// CSS pixels that fit A4 and Letter, and A3 and tabloid, with the page margins.
+var PRINT_WIDTH = 660, SHEET_WIDTH = 930;
 
 function Drawing(el) {
   var source = JSON.parse(document.getElementById(el.getAttribute('data-chart')).textContent);
@@ -7,10 +8,12 @@ function Drawing(el) {
   this.kind = source.kind;
   this.option = source.option;
   this.data = source.data;
-  this.chart = echarts.init(el, null, { renderer: 'svg' });
 }
 
+// draw leaves out what is folded away; it is drawn when its fold opens.
 Drawing.prototype.draw = function (width) {
+  if (!this.el.clientWidth) { return; }
+  if (!this.chart) { this.chart = echarts.init(this.el, null, { renderer: 'svg' }); }
   this.chart.resize({ width: width || this.el.clientWidth, height: this.el.clientHeight });
   var p = palette(), ctx = { data: this.data, p: p, el: this.el };
   this.chart.setOption(equip(this.kind, painted(this.option, p), ctx), true);
@@ -26,8 +29,9 @@ function failed(el, err) {
 
 var drawings = [];
 
-function each(width) {
+function each(paper) {
   drawings.forEach(function (d) {
+    var width = !paper ? 0 : d.el.closest('.sheet') ? SHEET_WIDTH : PRINT_WIDTH;
     try { d.draw(width); } catch (err) { failed(d.el, err); }
   });
 }
@@ -44,8 +48,15 @@ window.addEventListener('resize', function () {
 window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', function () { each(); });
 window.addEventListener('beforeprint', function () {
   document.documentElement.setAttribute('data-paper', '');
-  each(PRINT_WIDTH);
+  each(true);
 });
+document.addEventListener('toggle', function (e) {
+  if (!e.target.open) { return; }
+  drawings.forEach(function (d) {
+    if (!e.target.contains(d.el)) { return; }
+    try { d.draw(); } catch (err) { failed(d.el, err); }
+  });
+}, true);
 window.addEventListener('afterprint', function () {
   document.documentElement.removeAttribute('data-paper');
   each();

@@ -1,6 +1,7 @@
 package floor_test
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -8,6 +9,7 @@ import (
 
 	"moldturn/reports/browser"
 	"moldturn/reports/files"
+	"moldturn/reports/page"
 	"moldturn/reports/view/floor"
 	"moldturn/reports/view/weekly"
 	"moldturn/sim"
@@ -28,7 +30,7 @@ func saved(t *testing.T, b []byte) string {
 // now is the moment shown and the texts of all boards.
 func now(t *testing.T, tab *browser.Tab) (moment, boards string) {
 	t.Helper()
-	const js = `(function (d) { return [d.querySelector('.when').textContent, Array.from(d.querySelectorAll('.board td')).map(function (c) { return c.textContent; }).join('|')]; }
+	const js = `(function (d) { return [d.querySelector('.when').textContent, Array.from(d.querySelectorAll('.board tbody > tr > *')).map(function (c) { return c.textContent; }).join('|')]; }
 		(document.querySelector('.diary')))`
 	x := browser.Eval[[]string](t, tab, js)
 	return x[0], x[1]
@@ -44,6 +46,7 @@ func TestFloorInABrowser(t *testing.T) {
 	tab := b.Open(t, path, browser.Look{Width: 1280, Height: 900})
 	drawn(t, tab)
 	diarySteps(t, tab)
+	likeGo(t, tab, x.diary(t))
 	look(t, tab, "desktop")
 	for _, c := range tab.Complaints() {
 		t.Error(c)
@@ -109,6 +112,27 @@ func diarySteps(t *testing.T, tab *browser.Tab) {
 	tab.Press(t, browser.Enter)
 	if _, after := now(t, tab); after == before {
 		t.Error("a change changes nothing")
+	}
+}
+
+// likeGo goes to some moments with the slider: the script shows what page.Diary
+// says, which is also what is there without scripts.
+func likeGo(t *testing.T, tab *browser.Tab, d page.Diary) {
+	t.Helper()
+	for _, minute := range []int{0, d.Start, d.Start + 217, 3*24*60 + 1, d.Minutes / 2, d.Minutes - 1} {
+		browser.Eval[bool](t, tab, fmt.Sprintf(`(function (s) { s.value = %d; s.dispatchEvent(new Event('input')); return true; }(document.querySelector('.steps input')))`, minute))
+		moment, boards := now(t, tab)
+		var want []string
+		for b := range d.Boards {
+			for _, r := range d.At(b, minute).Rows {
+				for _, c := range r.Cells {
+					want = append(want, c.Text)
+				}
+			}
+		}
+		if moment != d.When(minute) || boards != strings.Join(want, "|") {
+			t.Errorf("minute %d: %q\n%s\nwant %q\n%s", minute, moment, boards, d.When(minute), strings.Join(want, "|"))
+		}
 	}
 }
 

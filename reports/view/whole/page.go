@@ -8,6 +8,9 @@ import (
 
 	"moldturn/reports/page"
 	"moldturn/reports/view"
+	"moldturn/reports/view/assume"
+	"moldturn/reports/view/compared"
+	"moldturn/reports/view/decision"
 	"moldturn/reports/view/floor"
 	"moldturn/reports/view/heat"
 	"moldturn/reports/view/weekly"
@@ -26,9 +29,9 @@ type section struct {
 // then what happens in the plant, then what it rests on.
 var sections = [...]section{
 	// 1: the decision, on one sheet.
-	{"decision", (*view.Study).AnswerSection},
+	{"decision", decision.Section},
 	// 2: throughput, luster and cost.
-	{"boats against luster", (*view.Study).PictureSection},
+	{"compared", compared.Section},
 	// 3: molds by the day, one typical run.
 	{"molds", ofTypical(floor.Molds)},
 	// 4: booths, bays, stalls and crews by the week.
@@ -50,7 +53,7 @@ var sections = [...]section{
 	{"money", (*view.Study).LedgerSection},
 	// 10: permit.
 	// 11: assumptions.
-	{"assumptions", (*view.Study).AssumptionsSection},
+	{"assumptions", assume.Section},
 	// 12: how it was computed.
 	{"computed", (*view.Study).ComputedSection},
 }
@@ -78,7 +81,7 @@ func ofRuns(of func(r *study.Runs, p *sim.Plan, years int) (page.Section, bool, 
 
 // Page is the whole report of a study.
 func Page(s *view.Study) (page.Page, error) {
-	p := page.Page{Title: s.Title(), Lead: s.Headline(), Foot: []string{view.Caution}}
+	p := page.Page{Title: decision.Question(s), Lead: s.Headline(), Foot: []string{view.Caution}}
 	for _, part := range sections {
 		x, ok, err := part.make(s)
 		if err != nil {
