@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 
+	"moldturn/reports/cells"
 	"moldturn/reports/page"
 	"moldturn/sim"
 	"moldturn/sim/clock"
@@ -44,11 +45,17 @@ func Diary(t *study.Typical, name string) (s page.Section, ok bool, err error) {
 			return s, false, err
 		}
 		if size <= MostBytes {
-			return page.Section{Heading: "The floor, hour by hour", Blocks: []page.Block{page.Text(which(t, name)), d}}, true, d.Check()
+			return page.Section{Heading: "The floor, hour by hour", Blocks: []page.Block{page.Text(whose(t, name)), d}}, true, d.Check()
 		}
 		days = min(days-1, days*MostBytes/size)
 	}
 	return s, false, nil
+}
+
+// whose says which run the diary is of.
+func whose(t *study.Typical, name string) string {
+	return fmt.Sprintf("The floor of “%s” in the same repeat and from the same day as the molds by the hour: repeat %d, from %s. It is for finding mistakes of the model with those who know the floor; orders are numbered as they came in that run.",
+		cells.OneLine(name), t.Replication+1, dateOf(t.Plan, t.Recorder.From).Format("Monday, January 2, 2006"))
 }
 
 // diaryOf is the diary of the first days of what was recorded.

@@ -63,6 +63,19 @@ func (x shown) sections(t *testing.T) []page.Section {
 	return out
 }
 
+// diary is the block of the floor diary.
+func (x shown) diary(t *testing.T) page.Diary {
+	t.Helper()
+	s := x.sections(t)
+	for _, b := range s[len(s)-1].Blocks {
+		if d, ok := b.(page.Diary); ok {
+			return d
+		}
+	}
+	t.Fatal("no diary")
+	return page.Diary{}
+}
+
 func written(t *testing.T, sections ...page.Section) []byte {
 	t.Helper()
 	var b bytes.Buffer

@@ -41,7 +41,7 @@ func seasonOf(pools []study.PoolWeeks, p *sim.Plan) season {
 const waitWorthNaming = 2.0
 
 // muchMore is how many times the year's wait a month's must be to stand out.
-const muchMore = 1.5
+const muchMore = 1.25
 
 // limitsFinding is the rule "what limits, and when": nothing below
 // waitWorthNaming; another limit in the worst month than over the year; one

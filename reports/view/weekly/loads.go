@@ -32,7 +32,7 @@ func Limits(r *study.Runs, p *sim.Plan, years int) (s page.Section, ok bool, err
 	if err != nil {
 		return s, false, err
 	}
-	return page.Section{Heading: "Crews, booths and places, week by week", Blocks: []page.Block{c}}, true, nil
+	return page.Section{Heading: "Crews, booths and places, week by week", Blocks: []page.Block{c, page.Table{Table: byMonth(pools, p)}}}, true, nil
 }
 
 func loadsFigure(name string, pools []study.PoolWeeks, p *sim.Plan, years int) chart.Loads {
