@@ -14,9 +14,12 @@ import (
 // writeFloor tells people what was read of a floor, what was not, and what
 // that does to the answer.
 func writeFloor(c *Context, plan *sim.Plan, r *floor.Reading, name string) error {
-	fmt.Fprintf(c.Stdout, "%s\n\n", cells.OneLine(floorLine(r, name)))
-	if err := writeTables(c, floorTables(plan, r)); err != nil {
-		return err
+	fmt.Fprintln(c.Stdout, cells.OneLine(floorLine(r, name)))
+	if tables := floorTables(plan, r); len(tables) > 0 {
+		fmt.Fprintln(c.Stdout)
+		if err := writeTables(c, tables); err != nil {
+			return err
+		}
 	}
 	writeSkipped(c, r)
 	for _, section := range floorSections() {

@@ -24,6 +24,9 @@ type Options struct {
 func Read(dir fs.FS, plan *sim.Plan, o Options) *Reading {
 	r := &reader{names: &names{plan: plan, aliases: map[string]string{}, used: map[string]bool{}}, floor: &Floor{Name: o.Name, Morning: o.Morning}}
 	grids := r.grids(dir)
+	if r.fatal() {
+		return r.reading()
+	}
 	for _, f := range Files() {
 		found := false
 		for _, g := range grids {
@@ -50,10 +53,15 @@ func (r *reader) reading() *Reading {
 		slices.SortFunc(s.Rows, func(a, b Row) int { return a.Row - b.Row })
 		out.Sheets = append(out.Sheets, *s)
 	}
-	if slices.ContainsFunc(out.Notices, func(n Notice) bool { return n.Level == Fatal }) {
+	if r.fatal() {
 		out.Floor = nil
 	}
 	return out
+}
+
+// fatal tells whether no floor can be made.
+func (r *reader) fatal() bool {
+	return slices.ContainsFunc(r.notices, func(n Notice) bool { return n.Level == Fatal })
 }
 
 // read reads the rows of a table as what its file is.

@@ -27,7 +27,7 @@ func (r *reader) settle(o Options) {
 	}
 	r.floor.Orders, r.floor.Out = things(r.orders), things(r.out)
 	r.floor.Down, r.floor.Calendar = things(r.down), things(r.calendar)
-	if len(r.molds)+len(r.work)+len(r.orders) == 0 && !slices.ContainsFunc(r.notices, func(n Notice) bool { return n.Level == Fatal }) {
+	if len(r.floor.Molds)+len(r.floor.Work)+len(r.floor.Orders) == 0 && !r.fatal() {
 		r.say(Notice{Level: Fatal, Rule: "nothing on the floor", Message: "no row of molds, work or orders can be used"})
 	}
 }
