@@ -51,7 +51,7 @@ func runBase(c *Context, o *common, facts *factsFlag, pause *pausing) error {
 	if err != nil {
 		return err
 	}
-	v.Card = cardOf(s)
+	tellAir(v, s)
 	more, err := facts.file(c, v.Seed, s)
 	if err != nil {
 		return err

@@ -25,7 +25,7 @@ type suspicion func(s *scenarios.Scenario, t *paper.Table) []warning
 
 // suspicions is the table of all of them, in the order in which they are shown.
 func suspicions() []suspicion {
-	return []suspicion{startsMidWeek, cutLaws, unusedSeason, unusedTurns, sameAlternatives, idleCrafts, idlePlaces, overloaded, noFloorLimit, moreOrdersThanHands}
+	return []suspicion{startsMidWeek, cutLaws, unusedSeason, unusedTurns, sameAlternatives, idleCrafts, idlePlaces, overloaded, noFloorLimit, moreOrdersThanHands, airs, wearsAway}
 }
 
 func warningsOf(s *scenarios.Scenario, t *paper.Table) []warning {

@@ -108,7 +108,8 @@ func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what stri
 		return nil, nil, err
 	}
 	v = studyOf(op.Scenario, setup, runs)
-	v.Holds, v.Card = curve, cardOf(op.Scenario)
+	v.Holds = curve
+	tellAir(v, op.Scenario)
 	if e.asked() {
 		v.Enough = &view.Enough{Rule: *rule, Verdict: verdict}
 	}

@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"sync/atomic"
 
+	"moldturn/reports/view"
 	"moldturn/scenarios"
-	"moldturn/sim/cure"
 	"moldturn/sim/study"
 )
 
@@ -78,8 +78,12 @@ func keptHolds(book *study.Book, op *opened) *study.HoldCurve {
 	return out
 }
 
-// cardOf is the card for the wall of a scenario's base.
-func cardOf(s *scenarios.Scenario) *cure.Hold {
+// tellAir gives a report the card for the wall, and what is to be known of the
+// air of the base.
+func tellAir(v *view.Study, s *scenarios.Scenario) {
 	card := s.Base.HoldCard()
-	return &card
+	v.Card = &card
+	for _, w := range s.Base.AirWarnings() {
+		v.Air = append(v.Air, w.Text)
+	}
 }

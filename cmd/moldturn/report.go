@@ -115,7 +115,8 @@ func reportCompare(c *Context, o *common, path string, book *study.Book, op *ope
 	}
 	h := &book.Head
 	v := studyOf(op.Scenario, &study.Setup{Alternatives: op.Study(), Seed: h.Seed, Replications: h.Replications}, runs)
-	v.Holds, v.Card = keptHolds(book, op), cardOf(op.Scenario)
+	v.Holds = keptHolds(book, op)
+	tellAir(v, op.Scenario)
 	v.Version, v.Replications, v.Enough = h.Program, len(runs[0].Outcomes), ruleOf(h, runs)
 	if err := save(c, o.Out, v); err != nil {
 		return err

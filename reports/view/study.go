@@ -28,6 +28,7 @@ type Study struct {
 	Enough       *Enough          // the rule that ended the runs; nil without one
 	Money        Money            // how amounts and quantities are written
 	Holds        *study.HoldCurve // the base at other holds; nil where it was not run
+	Air          []string         // warnings about the air of the base
 	Card         *cure.Hold       // of the base, for the wall; may be nil
 	Hand         *hand.Table      // the base by hand; nil where it was not worked out
 	Inputs       []Input          // every value of the base, in the order of the scenario

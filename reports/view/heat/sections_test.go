@@ -92,6 +92,14 @@ func TestYearMarksTheSeason(t *testing.T) {
 	if err != nil || !ok || len(out.Blocks) != 2 {
 		t.Errorf("%v, %v, %d blocks", err, ok, len(out.Blocks))
 	}
+	s.Air = []string{"area \"plant\" is damp"}
+	if out, _, _ = YearSection(s); len(out.Blocks) != 3 || out.Blocks[0] != page.Remark("Area \"plant\" is damp.") {
+		t.Errorf("%v", out.Blocks[0])
+	}
+	s.Alternatives[0].Outcomes = nil // no weeks, and the warning is shown all the same
+	if out, ok, _ = YearSection(s); !ok || len(out.Blocks) != 1 {
+		t.Errorf("%v, %d blocks", ok, len(out.Blocks))
+	}
 }
 
 func TestHoldSections(t *testing.T) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"moldturn/reports/chart"
 	"moldturn/reports/page"
@@ -214,16 +215,27 @@ func switches(weeks *[record.WeeksOfYear]record.Heat, end int, bySeason bool) st
 	return fmt.Sprintf("The hot season begins in week %d and ends after week %d in most years%s", first+1, last+1, tail)
 }
 
-// YearSection is build-up and heat through the year.
+// YearSection is build-up and heat through the year, below the warnings about the
+// air of the plant.
 func YearSection(s *view.Study) (out page.Section, ok bool, err error) {
+	out.Heading = "Heat and build-up through the year"
+	for _, warning := range s.Air {
+		out.Blocks = append(out.Blocks, page.Remark(sentence(warning)))
+	}
 	buildUp, heat, ok := Year(s)
 	if !ok {
-		return out, false, nil
+		return out, len(out.Blocks) > 0, nil
 	}
 	a, err := buildUp.Build()
 	if err != nil {
 		return out, false, err
 	}
 	b, err := heat.Build()
-	return page.Section{Heading: "Heat and build-up through the year", Blocks: []page.Block{a, b}}, true, err
+	out.Blocks = append(out.Blocks, a, b)
+	return out, true, err
+}
+
+// sentence makes a warning a sentence.
+func sentence(warning string) string {
+	return strings.ToUpper(warning[:1]) + warning[1:] + "."
 }
