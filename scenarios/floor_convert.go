@@ -69,7 +69,7 @@ func (c *floorConversion) ended(m floor.Moment, craft int16) clock.Time {
 func (c *floorConversion) orders() {
 	for i := range c.f.Orders {
 		o := &c.f.Orders[i]
-		row := sim.StartOrder{Model: o.Model, Color: o.Color, Band: o.Band, Arrived: c.instant(o.Arrived, 0), Due: clock.Never, Urgent: o.Priority}
+		row := sim.StartOrder{Model: o.Model, Color: o.Color, Band: o.Band, Arrived: c.instant(o.Arrived, 0), Began: sim.Unknown, Due: clock.Never, Urgent: o.Priority}
 		if !o.Due.IsZero() {
 			row.Due = dueOf(o.Due, c.plan.Start)
 		}
@@ -105,7 +105,7 @@ func (c *floorConversion) work() {
 		}
 		if !ok {
 			order = c.order(w.Place, FloorOrder{Name: w.Serial, Row: floor.Unknown, Begun: true},
-				sim.StartOrder{Model: w.Model, Color: w.Color, Band: w.Band, Arrived: sim.Unknown, Due: clock.Never})
+				sim.StartOrder{Model: w.Model, Color: w.Color, Band: w.Band, Arrived: sim.Unknown, Began: sim.Unknown, Due: clock.Never})
 		}
 		listed[boat] = order
 		if row := &c.out.Start.Orders[order]; w.Color != sim.None {
@@ -118,7 +118,7 @@ func (c *floorConversion) work() {
 func (c *floorConversion) piece(w *floor.Work, order int32) {
 	steps := c.plan.Routes[w.Route].Steps
 	s := &steps[w.Step]
-	out := sim.StartWork{Order: order, Part: w.Part, Mold: sim.None, Step: w.Step, Begun: sim.Unknown, Left: sim.Unknown,
+	out := sim.StartWork{Order: order, Part: w.Part, Mold: sim.None, Step: w.Step, Begun: sim.Unknown, Since: sim.Unknown, Left: sim.Unknown,
 		Sprayed: sim.Unknown, Skinned: sim.Unknown, Laminated: sim.Unknown}
 	if !w.Started.IsZero() {
 		out.Begun = c.begun(w.Started, s)

@@ -17,7 +17,7 @@ type Start struct {
 	At     clock.Time // the moment; nothing before it is in the facts
 	Molds  []StartMold
 	Orders []StartOrder // order k has number k in the facts
-	Work   []StartWork
+	Work   []StartWork  // of two pieces that wait as long for the same, the first listed goes first
 	Out    []StartOut
 	Down   []StartDown
 	Days   []StartDay
@@ -56,6 +56,7 @@ type StartOrder struct {
 	Model       int16
 	Color, Band int16      // None for none; a color of None is drawn from the model's mix
 	Arrived     clock.Time // Unknown: at the start
+	Began       clock.Time // its first part; Unknown: by the earliest that is known of its work
 	Due         clock.Time // clock.Never without a date
 	Urgent      int8       // higher goes first
 }
@@ -68,6 +69,7 @@ type StartWork struct {
 	Step  int16 // of its route; the number of steps: finished, it waits for its mates
 
 	Begun clock.Time // when Step was begun; Unknown: it waits for it
+	Since clock.Time // since when it waits for a Step that is not begun; Unknown: since At
 	Left  float64    // hours that a begun Step still takes with the people it wants; Unknown: worked out from Begun
 
 	Sprayed   clock.Time // end of the base coat: from here the gel window runs; Unknown, like those below, also for what is still to come
@@ -135,4 +137,13 @@ func known(t, assumed clock.Time) clock.Time {
 		t = assumed
 	}
 	return max(t, 1)
+}
+
+// SimulateFrom is Simulate for a run that begins from a Start.
+func SimulateFrom(p *Plan, air *Air, s *Start, seed uint64, replication int, obs record.Observer) error {
+	r, err := BeginFrom(p, air, s, seed, replication, obs)
+	if err != nil {
+		return err
+	}
+	return r.Finish()
 }

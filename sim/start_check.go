@@ -125,6 +125,7 @@ func (c *startCheck) orders() {
 			}
 		}
 		c.past("its arrival", o.Arrived)
+		c.past("its begin", o.Began)
 	}
 }
 
@@ -161,6 +162,7 @@ func (c *startCheck) work() {
 		c.past("its skin coat", w.Skinned)
 		c.past("its last labor", w.Laminated)
 		c.past("the begin of its step", w.Begun)
+		c.past("the begin of its wait", w.Since)
 	}
 }
 

@@ -171,7 +171,7 @@ func (r *Run) inCare(s *StartMold) {
 			r.outOfRotation(j)
 		}
 	}
-	r.standAt(j, s.Begun, s.Left)
+	r.standAt(j, s.Begun, s.When, s.Left)
 }
 
 // carePlan decides what a mold whose check is over still gets, of the steps

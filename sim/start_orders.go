@@ -32,6 +32,9 @@ func (r *Run) onTheFloor(s *Start, i int32) {
 		return
 	}
 	o.onFloor, o.began = true, r.from
+	if t := s.Orders[i].Began; t != Unknown {
+		o.began = t
+	}
 	for k := range s.Work {
 		if w := &s.Work[k]; w.Order == i {
 			for _, t := range []clock.Time{w.Begun, w.Sprayed, w.Skinned, w.Laminated} {

@@ -10,7 +10,7 @@ import (
 // standAt puts a job to the step it is at: waiting for it, or in the middle of
 // it. It takes the places that it must have by then, as far as there are free
 // ones: more may stand in a real place than the plan has room for.
-func (r *Run) standAt(j int32, begun clock.Time, left float64) {
+func (r *Run) standAt(j int32, begun, since clock.Time, left float64) {
 	b := &r.jobs[j]
 	for _, p := range r.placesBy(b, begun != Unknown) {
 		if q := &r.pools[r.place(p)]; q.endless || q.free > 0 {
@@ -23,6 +23,7 @@ func (r *Run) standAt(j int32, begun clock.Time, left float64) {
 	}
 	if begun == Unknown {
 		r.advance(j)
+		r.askedAt(j, since)
 		return
 	}
 	b.begun = begun
@@ -30,6 +31,18 @@ func (r *Run) standAt(j int32, begun clock.Time, left float64) {
 		r.standPaused(j, s, left)
 	} else {
 		r.standTimed(j, s, left)
+	}
+}
+
+// askedAt gives a job that waits the place in its line that its wait before the
+// start earns it.
+func (r *Run) askedAt(j int32, since clock.Time) {
+	b := &r.jobs[j]
+	if p := b.queue; since != Unknown && b.state == waiting && p != None {
+		r.unline(j)
+		b.asked = min(since, b.asked)
+		r.line(p, j)
+		r.touch(p)
 	}
 }
 

@@ -1,6 +1,7 @@
 package sim
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -18,22 +19,26 @@ func (r *Run) TakeStock() *Start {
 		for i := range r.orders {
 			if o := &r.orders[i]; o.number == number && !o.ended {
 				rows[int32(i)] = int32(len(s.Orders))
-				s.Orders = append(s.Orders, StartOrder{Model: o.model, Color: o.color, Band: o.band, Arrived: o.arrived, Due: o.due, Urgent: o.urgent})
+				row := StartOrder{Model: o.model, Color: o.color, Band: o.band, Arrived: o.arrived, Began: Unknown, Due: o.due, Urgent: o.urgent}
+				if o.onFloor {
+					row.Began = o.began
+				}
+				s.Orders = append(s.Orders, row)
 			}
 		}
 	}
 	for i := range r.molds {
 		s.Molds = append(s.Molds, r.stockOfMold(int32(i)))
 	}
-	for j := range r.jobs {
+	for _, j := range r.oldestFirst() {
 		b := &r.jobs[j]
-		if b.state == unused {
-			continue
-		}
 		begun, left := r.progress(b)
 		switch b.kind {
 		case partJob, boatJob:
-			w := StartWork{Order: rows[b.order], Part: b.part, Mold: b.mold, Step: b.step, Begun: begun, Left: left}
+			w := StartWork{Order: rows[b.order], Part: b.part, Mold: b.mold, Step: b.step, Begun: begun, Since: Unknown, Left: left}
+			if begun == Unknown && b.state != stored {
+				w.Since = b.asked
+			}
 			r.times(b, &w)
 			s.Work = append(s.Work, w)
 			if b.mold != None {
@@ -41,7 +46,7 @@ func (r *Run) TakeStock() *Start {
 			}
 		case careJob:
 			m := &s.Molds[b.mold]
-			m.Stands, m.Step, m.Begun, m.Left = MoldInCare, b.step, begun, left
+			m.Stands, m.Step, m.Begun, m.Left, m.When = MoldInCare, b.step, begun, left, b.asked
 		}
 	}
 	s.Molds = slices.DeleteFunc(s.Molds, func(m StartMold) bool { // the plan says when it comes
@@ -53,6 +58,32 @@ func (r *Run) TakeStock() *Start {
 		}
 	}
 	return s
+}
+
+// oldestFirst lists the jobs by since when they are in their state, the older job
+// first where that is the same.
+func (r *Run) oldestFirst() []int32 {
+	var out []int32
+	for j := range r.jobs {
+		if r.jobs[j].state != unused {
+			out = append(out, int32(j))
+		}
+	}
+	slices.SortFunc(out, func(i, k int32) int {
+		a, b := &r.jobs[i], &r.jobs[k]
+		return cmp.Or(cmp.Compare(r.standsSince(a), r.standsSince(b)), cmp.Compare(a.serial, b.serial))
+	})
+	return out
+}
+
+func (r *Run) standsSince(b *job) clock.Time {
+	switch {
+	case b.state == working || b.resumed:
+		return b.begun
+	case b.state == timed || b.state == stored:
+		return b.since
+	}
+	return b.asked
 }
 
 func (r *Run) stockOfMold(i int32) StartMold {

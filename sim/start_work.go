@@ -29,7 +29,7 @@ func (r *Run) standWork(s *Start, w *StartWork) {
 	if p := &r.parts[w.Part]; w.Sprayed != Unknown || w.Begun != Unknown {
 		p.last, p.run = b.piece.color, 1
 	}
-	r.standAt(j, w.Begun, w.Left)
+	r.standAt(j, w.Begun, w.Since, w.Left)
 }
 
 // standBoat puts a boat into assembly whose parts are joined.
@@ -57,7 +57,7 @@ func (r *Run) standBoat(w *StartWork) {
 			b.piece.made.shown = shown
 		}
 	}
-	r.standAt(j, w.Begun, w.Left)
+	r.standAt(j, w.Begun, w.Since, w.Left)
 }
 
 // typicalPart is a part of an order as a mold halfway between strips makes it.
