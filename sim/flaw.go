@@ -24,11 +24,12 @@ func (r *Run) flaw(b *job, kinds ...int) {
 	if p == nil {
 		return
 	}
-	history := r.history(b)
+	past := &r.fact.past
+	*past = r.history(b)
 	m := &b.piece.made
 	for _, i := range kinds {
 		m.flaws &^= 1 << i
-		if b.flawLuck(i).U(0) < defect.Chance(p, i, &history)*r.newHands(b) {
+		if b.flawLuck(i).U(0) < defect.Chance(p, i, past)*r.newHands(b) {
 			m.flaws |= 1 << i
 		}
 	}

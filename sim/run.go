@@ -5,6 +5,7 @@ import (
 
 	"moldturn/sim/clock"
 	"moldturn/sim/draw"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/policy"
 	"moldturn/sim/record"
 	"moldturn/sim/shift"
@@ -91,6 +92,7 @@ type facts struct {
 	ship record.Ship
 	note record.Note
 	held []record.Hold
+	past defect.Part // what flaws are drawn from
 }
 
 // Simulate runs a plan from instant 0 to its length under the luck of one
