@@ -33,10 +33,16 @@ type Lever struct {
 func (s *Scenario) Levers() []Lever {
 	v := s.Base.Value
 	var out []Lever
+	plan := s.Base.Plan()
+	number := 0
 	for craft, c := range v.Each("crafts") {
+		crews := plan.Crafts[number].Crews
+		number++
 		for shift, n := range c.Each("people") {
+			hours := crews[0].Hours
+			crews = crews[1:]
 			out = append(out, Lever{Kind: People, Key: "crew." + craft, Label: craft + ", " + shift, Unit: "person", Now: n.Count(),
-				paths: []string{n.Path()}, now: []int{n.Count()}, price: v.At("size.person").Dollars()})
+				paths: []string{n.Path()}, now: []int{n.Count()}, price: s.personPrice(craft, hours.Worked(0, plan.Length).Hours()/(plan.Length.Hours()/yearHours))})
 		}
 	}
 	for place, p := range v.Each("places") {
@@ -53,7 +59,7 @@ func (s *Scenario) Levers() []Lever {
 			}
 			l.paths = append(l.paths, p.At("molds").Path())
 			l.now = append(l.now, p.At("molds").Count())
-			l.price += v.At("size.mold_per_m2").Dollars() * p.At("area").SquareMeters()
+			l.price += s.moldPrice(p)
 		}
 		if len(l.paths) == 0 {
 			continue

@@ -43,7 +43,7 @@ func bestCommand() *command {
 --over, under the same luck, and drops each as soon as it is clear that it is not
 the best. What is left is the best with the chance asked for, as long as it leads
 the others by what matters (procedure of Kim and Nelson; "moldturn explain
-selection").`,
+selection"). Of more than --keep, a first look keeps the most promising.`,
 		args:  scenarioArg(),
 		flags: o.add,
 		run:   func(c *Context) error { return best(c, o) },
@@ -68,6 +68,9 @@ func (o *bestFlags) check() (*study.Metric, error) {
 	}
 	if o.keep < 2 {
 		faults = append(faults, fmt.Sprintf("--keep: %d is below 2", o.keep))
+	}
+	if o.Replications.Given {
+		faults = append(faults, "--replications does not go with best: it runs each way as often as the choice needs; --budget limits that")
 	}
 	if o.budget < bestFirst {
 		faults = append(faults, fmt.Sprintf("--budget: %d is below %d", o.budget, bestFirst))
@@ -151,11 +154,11 @@ func overGrid(s *scenarios.Scenario, over []string) error {
 	for i := range d.Points {
 		var changes []scenarios.Change
 		for k, f := range factors {
-			ch, complaints := scenarios.ParseChange("--over", f.Path+"="+d.Points[i].Values[k])
+			ch, complaints := s.Changes("--over", f.Path+"="+d.Points[i].Values[k])
 			if len(complaints) > 0 {
 				return complaints
 			}
-			changes = append(changes, ch)
+			changes = append(changes, ch...)
 		}
 		a, complaints := s.With(d.Name(i), changes...)
 		if len(complaints) > 0 {

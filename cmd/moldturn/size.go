@@ -9,7 +9,6 @@ import (
 	"github.com/spf13/pflag"
 
 	"moldturn/reports/table"
-	"moldturn/reports/view"
 	"moldturn/scenarios"
 	"moldturn/sim/param"
 	"moldturn/sim/param/guess"
@@ -49,9 +48,10 @@ func sizeCommand() *command {
 		synopsis: "the cheapest people, places and molds that reach a number of boats",
 		help: `Looks for the cheapest set of people by craft and shift, places and mold sets
 that ships the target in 9 weeks of 10 (--weeks), in the mix of the models'
-orders. It adds what brings most for its
-price, takes away what is not needed, and holds the answer against fresh luck.
-Prices are the inputs size.person, size.booth, size.place, size.mold_per_m2.`,
+orders. It starts from what the plant cannot do without on paper, adds where work
+waits longest for the price, takes away what is not needed, and holds the answer
+and cheaper ones near it against fresh luck. Prices are those of the scenario,
+else the inputs size.person, size.booth, size.place, size.mold_per_m2.`,
 		args:  scenarioArg(),
 		flags: o.add,
 		run:   func(c *Context) error { return size(c, o) },
@@ -170,8 +170,12 @@ func size(c *Context, o *sizeFlags) error {
 		}
 		fmt.Fprintln(c.Stdout)
 	}
-	_, err = fmt.Fprint(c.Stdout, table.Wrap(v.Cost(), table.Style{}))
-	return err
+	for _, line := range append(v.Staircase(), v.Cost()...) {
+		if _, err := fmt.Fprint(c.Stdout, table.Wrap(line, table.Style{})); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // orderMix is the share of each model in the orders; nil without orders.
@@ -189,103 +193,4 @@ func orderMix(s *scenarios.Scenario) []float64 {
 		mix[i] /= sum
 	}
 	return mix
-}
-
-// sizer runs the sizes that a search asks for.
-type sizer struct {
-	c      *Context
-	o      *sizeFlags
-	s      *scenarios.Scenario
-	g      *study.Target
-	levers []scenarios.Lever
-	told   *progress
-	tried  int
-}
-
-// freshLuck is where the replications begin that confirm an answer.
-const freshLuck = 500_000
-
-func (z *sizer) look() (*view.Sized, error) {
-	search := &study.Sizing{Budget: z.o.budget, Try: z.try}
-	for _, l := range z.levers {
-		search.Moves = append(search.Moves, study.Move{Now: l.Now, Least: max(l.Least(), min(l.Now, 1)), Most: max(z.o.most*l.Now, l.Now+2), Price: l.Price()})
-	}
-	found, err := search.Size()
-	if err != nil {
-		return nil, err
-	}
-	v := &view.Sized{Target: *z.g, Found: found, Replications: z.replications(false), Fresh: z.replications(true), Years: z.s.Base.Years}
-	for i, l := range z.levers {
-		v.Labels, v.Now, v.Prices = append(v.Labels, l.Label), append(v.Now, l.Now), append(v.Prices, l.Price())
-		v.Before += float64(search.Moves[i].Now) * l.Price()
-	}
-	a, ok := z.alternative(found.Size)
-	if ok {
-		runs, err := study.Compare(z.c.Ctx, &study.Setup{Alternatives: []study.Alternative{a}, First: freshLuck, Replications: z.replications(true), Seed: z.seed(), Workers: z.o.workers()})
-		if err != nil {
-			return nil, err
-		}
-		v.Next = view.NextLimit(z.s.Base.Plan(), &runs[0])
-	}
-	return v, nil
-}
-
-func (z *sizer) replications(fresh bool) int {
-	n := z.o.Replications.Or(4)
-	if fresh {
-		return 2 * n
-	}
-	return n
-}
-
-func (z *sizer) seed() uint64 {
-	return z.o.Seed.Or(uint64(z.s.Base.Value.At("run.seed").Count()))
-}
-
-// alternative is the plant of a size; ok is false where it cannot run.
-func (z *sizer) alternative(size []int) (study.Alternative, bool) {
-	var changes []scenarios.Change
-	for i, n := range size {
-		l := z.levers[i]
-		ch, ok := l.By(n - l.Now)
-		if !ok {
-			return study.Alternative{}, false
-		}
-		changes = append(changes, ch...)
-	}
-	a, complaints := z.s.With(fmt.Sprint(size), changes...)
-	if len(complaints) > 0 {
-		return study.Alternative{}, false
-	}
-	one := scenarios.Scenario{Alternatives: []scenarios.Alternative{a}}
-	out := one.Study()[0]
-	if out.Capacity != nil {
-		out.Dated = nil
-	}
-	return out, true
-}
-
-func (z *sizer) try(sizes [][]int, fresh bool) ([]study.Trial, error) {
-	setup := &study.Setup{Replications: z.replications(fresh), Seed: z.seed(), Workers: z.o.workers()}
-	if fresh {
-		setup.First = freshLuck
-	}
-	out := make([]study.Trial, len(sizes))
-	var at []int
-	for i, s := range sizes {
-		if a, ok := z.alternative(s); ok { // a size that cannot run scores nothing
-			setup.Alternatives = append(setup.Alternatives, a)
-			at = append(at, i)
-		}
-	}
-	z.tried += len(sizes)
-	z.told.Update(z.tried, max(z.o.budget, z.tried))
-	runs, err := study.Compare(z.c.Ctx, setup)
-	if err != nil {
-		return nil, err
-	}
-	for k := range runs {
-		out[at[k]] = z.g.TrialOf(&runs[k])
-	}
-	return out, nil
 }

@@ -20,6 +20,8 @@ func sweepCommand() *command {
 		help: `Every value of an input given with --over is tried with every value of the
 others; --each changes one at a time, --latin spreads --points settings over the
 ranges. All settings meet the same weather, orders, absences and failures.
+Short names stand for the inputs behind them: hold, strip, wax, floor, molds,
+molds.MODEL, crew.CRAFT, and places by their names.
 Results go to the folder of --out, or to one named after the scenario. Each
 setting is kept there as soon as it is finished: when the program is stopped or
 killed, the same command goes on where it was. More values or more replications
@@ -94,11 +96,11 @@ func (s *sweeping) alternative(i int) (scenarios.Alternative, error) {
 			continue
 		}
 		path := s.design.Factors[k].Path
-		ch, complaints := scenarios.ParseChange("--over", path+"="+v)
+		ch, complaints := s.Changes("--over", path+"="+v)
 		if len(complaints) > 0 {
 			return scenarios.Alternative{}, complaints
 		}
-		changes = append(changes, ch)
+		changes = append(changes, ch...)
 	}
 	a, complaints := s.With(s.design.Name(i-1), changes...)
 	return a, orNil(complaints)

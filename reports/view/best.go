@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"slices"
 
 	"moldturn/reports/cells"
 )
@@ -37,10 +38,14 @@ type BestDrop struct {
 func (b *Best) Headline() string {
 	name := quoted(b.Names[b.Best])
 	lead := fmt.Sprintf("%s %s", fixed(b.Matters, decimals(b.Matters, 4)), b.Unit)
-	if b.Decided {
-		return fmt.Sprintf("%s has the best %s. It is the right choice at least %.0f times in 100 when the best leads by %s or more.", name, b.Label, 100*b.Chance, lead)
+	if !b.Decided {
+		return fmt.Sprintf("Not clear: %s leads in %s, but %d ways are too close to tell apart within the runs allowed.", name, b.Label, len(b.Left))
 	}
-	return fmt.Sprintf("Not clear: %s leads in %s, but %d ways are too close to tell apart within the runs allowed.", name, b.Label, len(b.Left))
+	text := fmt.Sprintf("%s has the best %s. It is the right choice at least %.0f times in 100 when the best leads by %s or more", name, b.Label, 100*b.Chance, lead)
+	if b.Kept > 0 {
+		return text + fmt.Sprintf(": among the %d that a first look at all %d kept. The first look itself promises nothing.", b.Kept, len(b.Names))
+	}
+	return text + "."
 }
 
 // Table is every way with its mean and why it was dropped.
@@ -76,7 +81,8 @@ func (b *Best) Cost() string {
 	for _, n := range b.Used {
 		sum += n
 	}
-	return fmt.Sprintf("%d runs of %s; %.0f %% fewer than with as many runs of each.", sum, years(b.Years), 100*b.Saved)
+	most := slices.Max(b.Used)
+	return fmt.Sprintf("%d runs of %s; %.0f %% fewer than the %d that equal shares would take, %d runs of each.", sum, years(b.Years), 100*b.Saved, most*len(b.Used), most)
 }
 
 // years is a number of years in words.

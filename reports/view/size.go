@@ -7,6 +7,7 @@ import (
 
 	"moldturn/reports/cells"
 	"moldturn/sim"
+	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
 
@@ -14,40 +15,105 @@ import (
 type Sized struct {
 	Target       study.Target `json:"target"`
 	Labels       []string     `json:"labels"`
+	Units        []string     `json:"-"` // one of each in words
 	Now          []int        `json:"now"`
+	Start        []int        `json:"on_paper"` // what the plant cannot do without, by hand
+	Most         []int        `json:"most"`
 	Prices       []float64    `json:"dollars_a_year_each"`
+	PricesFrom   string       `json:"prices_from"`
 	Before       float64      `json:"dollars_a_year_now"`
 	Found        *study.Sized `json:"found"`
 	Replications int          `json:"replications"`
-	Fresh        int          `json:"fresh_replications"`
+	Runs         int          `json:"runs"` // of the plant, in all
 	Years        int          `json:"years"`
 	Next         string       `json:"next_limit"`
+	NextPool     string       `json:"next_limit_is"` // the craft or place; "molds"
+	Allow        string       `json:"not_allowed"`   // what --may leaves out and would move it
 }
 
-// NextLimit says what limits a plant, over the year.
-func NextLimit(p *sim.Plan, r *study.Runs) string {
-	return limit(p, r.Limits(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11))
+// NextLimit says what limits a plant, over the year, and which craft or place
+// that is; molds where work waits for none.
+func NextLimit(p *sim.Plan, r *study.Runs) (text, name string) {
+	ranked := r.Limits(wholeYear()...)
+	if len(ranked) == 0 || ranked[0].Wait < waitWorthNaming {
+		return "its molds; " + limit(p, ranked), "molds"
+	}
+	return limit(p, ranked), pool(p, ranked[0].Pool)
 }
+
+// PoolName is the name of a craft or place.
+func PoolName(p *sim.Plan, i int) string { return pool(p, i) }
 
 // Headline is the answer as a sentence.
 func (s *Sized) Headline() string {
 	want := fmt.Sprintf("%s boats a week", upTo1(s.Target.Boats))
-	t := s.Found.Confirmed
-	reach := fmt.Sprintf("%.0f weeks of 100 on fresh luck, %.0f in %s, the worst month; the mean week ships %.1f", 100*t.Year, 100*t.Worst, time.Month(t.Month+1), t.Boats)
 	if !s.Found.Met {
-		return fmt.Sprintf("No size within the limits reaches %s as asked: the best found reaches it in %s.", want, reach)
+		text := fmt.Sprintf("No size within what may change reaches %s as asked: the best found %s.", want, s.reach())
+		return text + " " + s.inTheWay()
 	}
 	var changes []string
 	for i, n := range s.Found.Size {
 		if d := n - s.Now[i]; d != 0 {
-			changes = append(changes, fmt.Sprintf("%s %+d", s.Labels[i], d))
+			changes = append(changes, strings.Replace(fmt.Sprintf("%s %+d", s.Labels[i], d), "-", "−", 1))
 		}
 	}
 	how := "the plant as it is"
 	if len(changes) > 0 {
 		how = strings.Join(changes, ", ")
 	}
-	return fmt.Sprintf("To ship %s: %s. That reaches it in %s. It costs $%.0fk a year %s than now.", want, how, reach, dearer(s.Found.Price-s.Before)/1000, moreOrLess(s.Found.Price-s.Before))
+	return fmt.Sprintf("To ship %s: %s. That %s. It costs %s", want, how, s.reach(), s.costs())
+}
+
+// costs is the price against the plant as it is.
+func (s *Sized) costs() string {
+	d := s.Found.Price - s.Before
+	if dearer(d) < 500 {
+		return "as much a year as now."
+	}
+	return fmt.Sprintf("$%.0fk a year %s than now.", dearer(d)/1000, moreOrLess(d))
+}
+
+// reach says how far the answer comes on fresh luck.
+func (s *Sized) reach() string {
+	t := s.Found.Confirmed
+	plus := func(on bool, k float64) string {
+		if !on || t.Half <= 0 {
+			return ""
+		}
+		return " ± " + fixed(k*t.Half, decimals(k*t.Half, 1))
+	}
+	byWeeks := s.Target.Share > 0
+	text := fmt.Sprintf("reaches it in %.0f%s weeks of 100 on fresh luck, in %s, the worst month, in %.0f%s; the mean week ships %.1f%s",
+		100*t.Year, plus(byWeeks && !s.Target.Worst, 100), time.Month(t.Month+1), 100*t.Worst, plus(byWeeks && s.Target.Worst, 100), t.Boats, plus(!byWeeks, 1))
+	if s.Found.Met && t.Sure == 0 {
+		text += " (met, but within what luck can make)"
+	}
+	return text
+}
+
+// inTheWay says what keeps a target out of reach.
+func (s *Sized) inTheWay() string {
+	if s.Allow != "" {
+		return fmt.Sprintf("What limits it now, %s, may not change: allow it with --may %s.", quoted(s.NextPool), quotedName(s.Allow))
+	}
+	var full []string
+	for i, n := range s.Found.Size {
+		if n >= s.Most[i] {
+			full = append(full, quoted(s.Labels[i]))
+		}
+	}
+	if len(full) > 0 {
+		return "At the most that --most allows: " + and(full) + "."
+	}
+	return "Next limit: " + s.Next
+}
+
+// quotedName is a name as a command line takes it.
+func quotedName(name string) string {
+	if strings.Contains(name, " ") {
+		return "\"" + name + "\""
+	}
+	return name
 }
 
 func upTo1(x float64) string { return strings.TrimSuffix(fixed(x, 1), ".0") }
@@ -64,11 +130,11 @@ func moreOrLess(d float64) string {
 // Tables are the size found and the staircase around it.
 func (s *Sized) Tables() []cells.Table {
 	t := cells.Table{Title: "The cheapest found, and boats a week with one and two more or less", Columns: []cells.Column{
-		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "then", Align: cells.Right}, {Head: "$k a year each", Align: cells.Right},
+		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "on paper", Align: cells.Right}, {Head: "then", Align: cells.Right}, {Head: "$k a year each", Align: cells.Right},
 		{Head: "two less", Align: cells.Right}, {Head: "one less", Align: cells.Right}, {Head: "this", Align: cells.Right},
 		{Head: "one more", Align: cells.Right}, {Head: "two more", Align: cells.Right}}}
 	for i, n := range s.Found.Size {
-		row := cells.Texts(s.Labels[i], fmt.Sprint(s.Now[i]), fmt.Sprint(n), fixed(s.Prices[i]/1000, 0))
+		row := cells.Texts(s.Labels[i], fmt.Sprint(s.Now[i]), fmt.Sprint(s.Start[i]), fmt.Sprint(n), fixed(s.Prices[i]/1000, 0))
 		for d := -2; d <= 2; d++ {
 			text := "–"
 			for k, at := range s.Found.Around[i] {
@@ -83,8 +149,55 @@ func (s *Sized) Tables() []cells.Table {
 	return []cells.Table{t}
 }
 
+// Staircase says what the last one of each thing that was added brings, and what
+// one more would: "The 4th pull person on day adds 0.6 ± 0.2 boats a week, the
+// 5th nothing clear."
+func (s *Sized) Staircase() []string {
+	var lines []string
+	for i, n := range s.Found.Size {
+		last, has := s.Found.Adds(i, n)
+		if !has || !last.Clear || last.Mean <= 0 {
+			continue
+		}
+		text := fmt.Sprintf("The %s %s adds %s boats a week", ordinal(n), s.Units[i], bare(last))
+		if more, ok := s.Found.Adds(i, n+1); ok {
+			switch {
+			case more.Clear && more.Mean > 0:
+				text += fmt.Sprintf(", the %s %s", ordinal(n+1), bare(more))
+			default:
+				text += fmt.Sprintf(", the %s nothing clear", ordinal(n+1))
+			}
+		}
+		lines = append(lines, text+".")
+	}
+	return lines
+}
+
+// bare is a gain without its sign.
+func bare(d stats.Difference) string { return strings.TrimPrefix(signedHalf(d), "+") }
+
+// ordinal is "1st", "2nd", "3rd", "4th".
+func ordinal(n int) string {
+	if n%100 < 11 || n%100 > 13 {
+		switch n % 10 {
+		case 1:
+			return fmt.Sprintf("%dst", n)
+		case 2:
+			return fmt.Sprintf("%dnd", n)
+		case 3:
+			return fmt.Sprintf("%drd", n)
+		}
+	}
+	return fmt.Sprintf("%dth", n)
+}
+
 // Cost says what limits next and what the search took.
-func (s *Sized) Cost() string {
-	return fmt.Sprintf("Next limit: %s %d sizes tried, %d runs of %s each; the answer was confirmed with %d runs of fresh luck.",
-		s.Next, s.Found.Tried, s.Replications, years(s.Years), s.Fresh)
+func (s *Sized) Cost() []string {
+	next := "Next limit: " + s.Next
+	if s.Allow != "" {
+		next += fmt.Sprintf(" It may not change here: allow it with --may %s.", quotedName(s.Allow))
+	}
+	took := fmt.Sprintf("%d sizes tried, %d runs of %s in all. The answer and %s cheaper or dearer near it were held against %s of fresh luck, %d runs each; the table is on the luck of the search, %d runs a size.",
+		s.Found.Tried, s.Runs, years(s.Years), count(s.Found.Held-1, "size"), count(s.Found.Rounds, "round"), s.Replications, s.Replications)
+	return []string{next, took, "Prices: " + s.PricesFrom + "."}
 }

@@ -1,51 +1,43 @@
 package study
 
 import (
+	"cmp"
 	"fmt"
-	"math"
 	"slices"
 )
 
 // Move is one number of the plant that Size may change.
 type Move struct {
-	Now   int     // where the search begins
+	Now   int     // what the plant has
+	Start int     // where the search begins: what it cannot do without, on paper
 	Least int     // never fewer
 	Most  int     // never more
-	Price float64 // of one, a year
+	Price float64 // of one, a year, more than 0
 }
-
-// Trial is how one size of the plant did.
-type Trial struct {
-	Score float64 // how far it came: 1 or more meets the target
-	Boats float64 // a week, mean
-	Year  float64 // share of weeks that reach the target
-	Worst float64 // the same in the worst month
-	Month int     // which that is, 0 … 11
-}
-
-// Meets says whether the trial reaches the target.
-func (t Trial) Meets() bool { return t.Score >= 1 }
 
 // Sizing is a search for the cheapest plant that meets a target.
 type Sizing struct {
 	Moves []Move
 
-	// Try runs sizes of the plant under shared luck, more of the same luck with
-	// fresh. It may be asked for the same size again.
-	Try func(sizes [][]int, fresh bool) ([]Trial, error)
+	// Try runs sizes of the plant. Luck 0 is that of the search; luck k, from 1, is
+	// the k-th round of fresh luck, and the trials it gives cover rounds 1 to k. A
+	// round is asked for the same size once at most, after those before it.
+	Try func(sizes [][]int, luck int) ([]Trial, error)
 
-	Budget int // sizes tried at most
+	Budget int // sizes after which the search only takes away
 }
 
 // Sized is what a Sizing found.
 type Sized struct {
 	Size      []int
-	Trial     Trial // on the luck of the search
-	Confirmed Trial // on fresh luck
-	Met       bool  // confirmed on fresh luck
-	Price     float64
-	Tried     int    // different sizes
-	Climb     []Step // how the target was reached
+	Trial     Trial   // on the luck of the search
+	Confirmed Trial   // on fresh luck
+	Met       bool    // on fresh luck
+	Price     float64 // of Size, a year
+	Tried     int     // different sizes
+	Held      int     // of them, held against fresh luck
+	Rounds    int     // of fresh luck
+	Climb     []Step  // how the target was reached
 	Stairs    [][]Trial
 	Around    [][]int // the sizes of Stairs: by move, from two below to two above
 }
@@ -56,47 +48,40 @@ type Step struct {
 	Trial Trial
 }
 
-// Size adds, one by one, what brings most for its price until the target is
-// met, takes away again what is not needed, exchanges dear for cheap, and holds
-// the result against fresh luck; where it fails there, it climbs on from it. At
-// the end it looks one and two steps around the answer, the staircase.
+// mostLoops is how often a search climbs on after an answer that fresh luck did
+// not bear out.
+const mostLoops = 5
+
+// Size starts from what the plant cannot do without on paper, adds where work
+// waits longest for the price until the target is met, takes away again what is
+// not needed and exchanges dear for cheap. The answer and every cheaper size
+// that came near the target are then held against fresh luck, in rounds, and the
+// cheapest that meets it there is chosen; where none does, it climbs on. At the
+// end it looks one and two steps around the answer, the staircase.
 func (z *Sizing) Size() (*Sized, error) {
-	s := &sizing{z: z, seen: map[string]Trial{}}
+	s := &sizing{z: z, seen: map[string]int{}}
 	size := make([]int, len(z.Moves))
 	for i, m := range z.Moves {
-		size[i] = min(max(m.Now, m.Least), m.Most)
+		size[i] = min(max(m.Start, m.Least), m.Most)
 	}
 	out := &Sized{}
-	for {
+	for range mostLoops {
 		var err error
 		if size, err = s.climb(size, out); err != nil {
 			return nil, err
 		}
-		t, err := s.one(size)
-		if err != nil {
+		if size, err = s.prune(size); err != nil {
 			return nil, err
 		}
-		if t.Meets() {
-			if size, err = s.prune(size); err != nil {
-				return nil, err
-			}
-		}
-		out.Size, out.Price = size, z.price(size)
-		if out.Trial, err = s.one(size); err != nil {
+		if out.Met, err = s.confirm(size, out); err != nil {
 			return nil, err
 		}
-		fresh, err := z.Try([][]int{size}, true)
-		if err != nil {
-			return nil, err
-		}
-		out.Confirmed, out.Met = fresh[0], fresh[0].Meets()
-		if out.Met || !out.Trial.Meets() || s.spent() {
+		if out.Met || !s.at(size).Meets() || s.spent() {
 			break
 		}
-		s.margin *= 1 + (1 - fresh[0].Score) // fell short on fresh luck: ask for more
-		s.margin += 0.005
+		s.margin += max(0.005, 1-out.Confirmed.Score) // fell short on fresh luck: ask for more
 	}
-	out.Tried = len(s.seen)
+	out.Trial, out.Price, out.Tried = *s.at(out.Size), z.price(out.Size), len(s.all)
 	return out, s.stairs(out)
 }
 
@@ -104,8 +89,15 @@ func (z *Sizing) Size() (*Sized, error) {
 // search asks for, 0 at first.
 type sizing struct {
 	z      *Sizing
-	seen   map[string]Trial
+	all    []tried
+	seen   map[string]int // index in all
 	margin float64
+}
+
+// tried is a size with its trial.
+type tried struct {
+	size  []int
+	trial Trial
 }
 
 func (z *Sizing) price(size []int) float64 {
@@ -116,221 +108,65 @@ func (z *Sizing) price(size []int) float64 {
 	return sum
 }
 
-func (s *sizing) spent() bool { return len(s.seen) >= s.z.Budget }
+func (s *sizing) spent() bool { return len(s.all) >= s.z.Budget }
 
-// enough is the score the search asks for.
-func (s *sizing) enough(t Trial) bool { return t.Score >= 1+s.margin }
+// enough says whether a trial reaches what the search asks for.
+func (s *sizing) enough(t *Trial) bool { return t.Score >= 1+s.margin }
 
-// try gives the trials of sizes, running only those not seen before.
-func (s *sizing) try(sizes [][]int) ([]Trial, error) {
+// try gives the trials of sizes on the luck of the search, running only those
+// not seen before.
+func (s *sizing) try(sizes [][]int) ([]tried, error) {
 	var fresh [][]int
 	for _, size := range sizes {
 		if _, ok := s.seen[fmt.Sprint(size)]; !ok {
+			s.seen[fmt.Sprint(size)] = len(s.all) + len(fresh)
 			fresh = append(fresh, size)
 		}
 	}
 	if len(fresh) > 0 {
-		ts, err := s.z.Try(fresh, false)
+		ts, err := s.z.Try(fresh, 0)
 		if err != nil {
 			return nil, err
 		}
 		for i, size := range fresh {
-			s.seen[fmt.Sprint(size)] = ts[i]
+			s.all = append(s.all, tried{size, ts[i]})
 		}
-	}
-	out := make([]Trial, len(sizes))
-	for i, size := range sizes {
-		out[i] = s.seen[fmt.Sprint(size)]
-	}
-	return out, nil
-}
-
-func (s *sizing) one(size []int) (Trial, error) {
-	ts, err := s.try([][]int{size})
-	if err != nil {
-		return Trial{}, err
-	}
-	return ts[0], nil
-}
-
-// climb adds what gains most score for its price until the target is met. Where
-// no single addition gains, two different ones are added together, and where
-// no two do, one of everything: several things limit alike then, and what was
-// not needed is pruned later.
-func (s *sizing) climb(size []int, out *Sized) ([]int, error) {
-	for {
-		here, err := s.one(size)
-		if err != nil || s.enough(here) || s.spent() {
-			return size, err
-		}
-		next, err := s.steps(size, s.singles(size))
-		if err != nil {
-			return nil, err
-		}
-		best := s.bestGain(here, size, next)
-		for _, moves := range [][][]int{s.pairs(size), {slices.Concat(s.singles(size)...)}} {
-			if best != nil {
-				break
-			}
-			if next, err = s.steps(size, moves); err != nil {
-				return nil, err
-			}
-			best = s.bestGain(here, size, next)
-		}
-		if best == nil {
-			return size, nil // nothing that may be moved helps
-		}
-		for i := range size {
-			if best.size[i] > size[i] {
-				out.Climb = append(out.Climb, Step{Move: i, Trial: best.trial})
-			}
-		}
-		size = best.size
-	}
-}
-
-// tried is a size with its trial.
-type tried struct {
-	size  []int
-	trial Trial
-}
-
-func (s *sizing) steps(size []int, moves [][]int) ([]tried, error) {
-	var sizes [][]int
-	for _, m := range moves {
-		next := slices.Clone(size)
-		for _, i := range m {
-			next[i]++
-		}
-		sizes = append(sizes, next)
-	}
-	ts, err := s.try(sizes)
-	if err != nil {
-		return nil, err
 	}
 	out := make([]tried, len(sizes))
-	for i := range sizes {
-		out[i] = tried{sizes[i], ts[i]}
+	for i, size := range sizes {
+		out[i] = s.all[s.seen[fmt.Sprint(size)]]
 	}
 	return out, nil
 }
 
-func (s *sizing) singles(size []int) (moves [][]int) {
-	for i, m := range s.z.Moves {
-		if size[i] < m.Most {
-			moves = append(moves, []int{i})
-		}
+// at is the trial of a size that was tried.
+func (s *sizing) at(size []int) *Trial { return &s.all[s.seen[fmt.Sprint(size)]].trial }
+
+// with is a size with some numbers changed.
+func with(size []int, steps map[int]int) []int {
+	out := slices.Clone(size)
+	for i, n := range steps {
+		out[i] += n
 	}
-	return moves
+	return out
 }
 
-func (s *sizing) pairs(size []int) (moves [][]int) {
-	for i := range s.z.Moves {
-		for k := i + 1; k < len(s.z.Moves); k++ {
-			if size[i] < s.z.Moves[i].Most && size[k] < s.z.Moves[k].Most {
-				moves = append(moves, []int{i, k})
-			}
-		}
+// byWait orders moves by what is waited for them, hours a week for the price,
+// most first. Moves whose waits are not known stand first.
+func (s *sizing) byWait(t *Trial) []int {
+	order := make([]int, len(s.z.Moves))
+	for i := range order {
+		order[i] = i
 	}
-	return moves
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(s.rank(t, a), s.rank(t, b)) })
+	return order
 }
 
-// leastGain is a gain of score too small to be told from luck.
-const leastGain = 0.002
-
-// bestGain is the next size that gains most for its price; of sizes that meet
-// the target, the cheapest. Nil when none gains.
-func (s *sizing) bestGain(here Trial, size []int, next []tried) *tried {
-	var best *tried
-	value := math.Inf(-1)
-	for i := range next {
-		gain := min(next[i].trial.Score, 1+s.margin) - here.Score
-		if gain < leastGain && !s.enough(next[i].trial) {
-			continue
-		}
-		price := max(s.z.price(next[i].size)-s.z.price(size), 1e-9)
-		if v := gain / price; v > value {
-			best, value = &next[i], v
-		}
+// rank is 0 for moves whose waits are not known, else above 0 and at most 1, less
+// for longer waits for the price.
+func (s *sizing) rank(t *Trial, i int) float64 {
+	if t.Waits == nil || t.Waits[i] < 0 {
+		return 0
 	}
-	return best
-}
-
-// prune takes away, dearest first, what is not needed, and exchanges one of a
-// dear thing for one of a cheaper, until neither helps.
-func (s *sizing) prune(size []int) ([]int, error) {
-	for {
-		next, err := s.cheaper(size)
-		if err != nil || next == nil || s.spent() {
-			return size, err
-		}
-		size = next
-	}
-}
-
-// cheaper is the cheapest neighbor that still meets the target: one less of
-// something, or one less of something and one more of something cheaper.
-func (s *sizing) cheaper(size []int) ([]int, error) {
-	var sizes [][]int
-	for i, m := range s.z.Moves {
-		if size[i] <= m.Least {
-			continue
-		}
-		less := slices.Clone(size)
-		less[i]--
-		sizes = append(sizes, less)
-	}
-	found, err := s.cheapest(size, sizes)
-	if err != nil || found != nil {
-		return found, err
-	}
-	sizes = sizes[:0]
-	for i, m := range s.z.Moves {
-		for k, o := range s.z.Moves {
-			if i == k || size[i] <= m.Least || size[k] >= o.Most || o.Price >= m.Price {
-				continue
-			}
-			swap := slices.Clone(size)
-			swap[i]--
-			swap[k]++
-			sizes = append(sizes, swap)
-		}
-	}
-	return s.cheapest(size, sizes)
-}
-
-// cheapest is the cheapest of sizes that meets the target and costs less than
-// size; nil when none does.
-func (s *sizing) cheapest(size []int, sizes [][]int) ([]int, error) {
-	ts, err := s.try(sizes)
-	if err != nil {
-		return nil, err
-	}
-	var best []int
-	for i := range sizes {
-		if s.enough(ts[i]) && s.z.price(sizes[i]) < s.z.price(size) && (best == nil || s.z.price(sizes[i]) < s.z.price(best)) {
-			best = sizes[i]
-		}
-	}
-	return best, nil
-}
-
-// stairs looks around the answer: what each number does from two below to two
-// above, as far as it may go.
-func (s *sizing) stairs(out *Sized) error {
-	for i, m := range s.z.Moves {
-		var sizes [][]int
-		var at []int
-		for n := max(out.Size[i]-2, m.Least); n <= min(out.Size[i]+2, m.Most); n++ {
-			next := slices.Clone(out.Size)
-			next[i] = n
-			sizes, at = append(sizes, next), append(at, n)
-		}
-		ts, err := s.try(sizes)
-		if err != nil {
-			return err
-		}
-		out.Stairs, out.Around = append(out.Stairs, ts), append(out.Around, at)
-	}
-	return nil
+	return 1 / (1 + t.Waits[i]/s.z.Moves[i].Price)
 }

@@ -25,20 +25,20 @@ func staircase(per []float64) func(size []int) float64 {
 // under a fifth of the sizes tried.
 func TestSizeAgainstEverySize(t *testing.T) {
 	key := draw.Root(5, 0)
-	worse, most := 0, 0.0
+	worse, most, tried := 0, 0.0, 0
 	for e := range 40 {
 		k := key.At1(3, uint64(e))
 		per, moves := make([]float64, 4), make([]Move, 4)
 		for i := range per {
 			per[i] = 1 + 1.4*k.U(uint64(i))
-			moves[i] = Move{Now: 1, Least: 1, Most: 9, Price: math.Round(20 + 80*k.U(uint64(10+i)))}
+			moves[i] = Move{Now: 1, Start: 1, Least: 1, Most: 9, Price: math.Round(20 + 80*k.U(uint64(10+i)))}
 		}
 		boats := staircase(per)
 		const target = 7.0
-		z := &Sizing{Moves: moves, Budget: 2000, Try: func(sizes [][]int, fresh bool) ([]Trial, error) {
+		z := &Sizing{Moves: moves, Budget: 2000, Try: func(sizes [][]int, luck int) ([]Trial, error) {
 			out := make([]Trial, len(sizes))
 			for i, s := range sizes {
-				out[i] = Trial{Boats: boats(s), Score: boats(s) / target}
+				out[i] = Trial{Boats: boats(s), Score: boats(s) / target, Sure: 1}
 			}
 			return out, nil
 		}}
@@ -62,6 +62,7 @@ func TestSizeAgainstEverySize(t *testing.T) {
 			}
 		}
 		share := got.Price/best - 1
+		tried = max(tried, got.Tried)
 		most = max(most, share)
 		if share > 0.02 {
 			worse++
@@ -70,6 +71,7 @@ func TestSizeAgainstEverySize(t *testing.T) {
 			t.Errorf("plant %d: %d of %d sizes tried", e, got.Tried, 9*9*9*9)
 		}
 	}
+	t.Logf("%d sizes tried at most", tried)
 	t.Logf("%d of 40 plants more than 2 %% dearer than the cheapest; the worst by %.1f %%", worse, 100*most)
 	if worse > 0 {
 		t.Errorf("%d of 40 plants are more than 2 %% dearer than the cheapest", worse)
@@ -77,7 +79,7 @@ func TestSizeAgainstEverySize(t *testing.T) {
 }
 
 func TestSizeSaysWhenNothingHelps(t *testing.T) {
-	z := &Sizing{Moves: []Move{{Now: 1, Least: 1, Most: 3, Price: 1}}, Budget: 100, Try: func(sizes [][]int, fresh bool) ([]Trial, error) {
+	z := &Sizing{Moves: []Move{{Now: 1, Start: 1, Least: 1, Most: 3, Price: 1}}, Budget: 100, Try: func(sizes [][]int, luck int) ([]Trial, error) {
 		out := make([]Trial, len(sizes))
 		for i := range out {
 			out[i].Score = 0.5

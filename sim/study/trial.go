@@ -5,13 +5,30 @@ import (
 	"time"
 
 	"moldturn/sim/shift"
+	"moldturn/sim/stats"
 )
+
+// Trial is how one size of the plant did.
+type Trial struct {
+	Score float64   // how far it came: 1 or more meets the target
+	Boats float64   // a week, mean, as far as the mix is kept
+	Year  float64   // share of open weeks that reach the target
+	Worst float64   // the same in the worst month
+	Month int       // which that is, 0 … 11
+	Half  float64   // half width of the interval of the share that was asked for; of Boats where the mean was
+	Sure  int       // 1 surely meets the target, -1 surely falls short, 0 not sure
+	ByRun []float64 // boats a week, by replication
+	Waits []float64 // hours a week that work waits for each move; below 0 not known; nil: none is
+}
+
+// Meets says whether the trial reaches the target.
+func (t *Trial) Meets() bool { return t.Score >= 1 }
 
 // Target is what a size of the plant must do.
 type Target struct {
 	Boats  float64 // a week
 	Share  float64 // of open weeks that must reach it, 0 … 1; 0: the mean must
-	Worst  bool    // in the worst month, not over the year
+	Worst  bool    // in the worst month too, not only over the year
 	Luster float64 // share of boats at the luster target, 0: not asked
 
 	// Mix is the share of each model in the boats, adding up to 1; nil: any mix
@@ -20,84 +37,150 @@ type Target struct {
 	Mix []float64
 }
 
-// mixed is boats a week that keep the mix.
-func (g *Target) mixed(r *Runs, boats float64) float64 {
-	if g.Mix == nil {
-		return boats
+// MixSlack is how far the share of a model in the boats may be below its share
+// in the orders, as a part of it, before boats count as out of the mix: a plant
+// that always has orders builds what its molds are ready for. Assumption, no
+// source.
+const MixSlack = 0.1
+
+// weekCount is weeks that were open and weeks that reached the target, by month.
+type weekCount struct {
+	open, reached [12]int
+	boats         int
+}
+
+func (g *Target) count(r *Runs, from, to int) (c weekCount) {
+	for i := from; i < to; i++ {
+		x := of(&r.Outcomes[i])
+		for w, open := range x.WeekOpen {
+			if !open {
+				continue
+			}
+			m := monthOf(x.Frame.Start, x.Frame.Counted()+w)
+			c.open[m]++
+			c.boats += x.WeekShips[w]
+			if float64(x.WeekShips[w]) >= g.Boats {
+				c.reached[m]++
+			}
+		}
 	}
+	return c
+}
+
+// year is the share of weeks that reached the target, and the weeks.
+func (c *weekCount) year() (share float64, weeks int) {
+	reached := 0
+	for m := range c.open {
+		weeks += c.open[m]
+		reached += c.reached[m]
+	}
+	share, _ = ratio(float64(reached), float64(weeks))
+	return share, weeks
+}
+
+// worst is the month with the least share of weeks that reached the target.
+func (c *weekCount) worst() (share float64, month int) {
+	share = 1
+	for m := range c.open {
+		if s, ok := ratio(float64(c.reached[m]), float64(c.open[m])); ok && s < share {
+			share, month = s, m
+		}
+	}
+	return share, month
+}
+
+// inMix is the part of the boats that keep the mix, 1 within MixSlack.
+func (g *Target) inMix(r *Runs) float64 {
 	counts, all := make([]float64, len(g.Mix)), 0.0
 	for i := range r.Outcomes {
 		for m, x := range of(&r.Outcomes[i]).Models {
-			counts[m] += float64(x.Shipped)
+			if m < len(counts) {
+				counts[m] += float64(x.Shipped)
+			}
 			all += float64(x.Shipped)
 		}
 	}
 	if all == 0 {
-		return 0
+		return 1
 	}
-	least := boats
+	least := 1.0
 	for m, share := range g.Mix {
 		if share > 0 {
-			least = min(least, boats*counts[m]/all/share)
+			least = min(least, counts[m]/all/share/(1-MixSlack))
 		}
 	}
 	return least
 }
 
 // TrialOf says how runs of one size did against a target. Score is 1 or more
-// when the target is met. Below, half of it is how near the mean comes and half
-// how near the share of weeks does, so that a search has a slope to climb.
+// when all that is asked is met, and then how far the nearest is exceeded. Below
+// 1 it is the mean, over what is asked, of how near each comes, so that a search
+// has a slope to climb.
 func (g *Target) TrialOf(r *Runs) Trial {
-	var weeks, reached [12]int
-	boats, open := 0, 0
-	for i := range r.Outcomes {
-		x := of(&r.Outcomes[i])
-		for w, ok := range x.WeekOpen {
-			if !ok {
-				continue
-			}
-			m := monthOf(x.Frame.Start, x.Frame.Counted()+w)
-			weeks[m]++
-			open++
-			boats += x.WeekShips[w]
-			if float64(x.WeekShips[w]) >= g.Boats {
-				reached[m]++
-			}
-		}
-	}
-	t := Trial{Worst: 1, Month: 0}
-	all := 0
-	for m := range weeks {
-		all += reached[m]
-		if weeks[m] == 0 {
-			continue
-		}
-		if s := float64(reached[m]) / float64(weeks[m]); s < t.Worst {
-			t.Worst, t.Month = s, m
-		}
-	}
-	if open == 0 {
+	n := len(r.Outcomes)
+	c := g.count(r, 0, n)
+	year, weeks := c.year()
+	if weeks == 0 {
 		return Trial{}
 	}
-	t.Boats, t.Year = float64(boats)/float64(open), float64(all)/float64(open)
-	t.Boats = g.mixed(r, t.Boats)
-	t.Score = t.Boats / g.Boats
-	if g.Share > 0 {
-		share := t.Year
+	t := Trial{Year: year, Boats: float64(c.boats) / float64(weeks) * g.inMix(r)}
+	t.Worst, t.Month = c.worst()
+	var byRun, shares []float64
+	for i := range n {
+		one := g.count(r, i, i+1)
+		share, open := one.year()
 		if g.Worst {
-			share = t.Worst
+			share, _ = ratio(float64(one.reached[t.Month]), float64(one.open[t.Month]))
 		}
-		t.Score = min(t.Score, 1)/2 + share/g.Share/2
+		byRun, shares = append(byRun, float64(one.boats)/float64(max(open, 1))), append(shares, share)
+	}
+	t.ByRun = byRun
+	asked := g.Boats
+	if g.Share > 0 {
+		byRun, asked = shares, g.Share
+	}
+	known := stats.TInterval(byRun, stats.Bonferroni(Confidence, sizeLooks))
+	t.Half = stats.TInterval(byRun, Confidence).Half
+	t.Score = score(g.parts(r, &t))
+	switch {
+	case known.Known() && known.Low >= asked && t.Meets():
+		t.Sure = 1
+	case known.Known() && known.High < asked && !t.Meets():
+		t.Sure = -1
+	}
+	return t
+}
+
+// sizeLooks is how many intervals hold together while an answer is held against
+// fresh luck: the sizes and rounds of it.
+const sizeLooks = confirmMost * confirmRounds
+
+// parts are what is asked for, each as the part of it that is reached.
+func (g *Target) parts(r *Runs, t *Trial) []float64 {
+	parts := []float64{t.Boats / g.Boats}
+	if g.Share > 0 {
+		parts = append(parts, t.Year/g.Share)
+		if g.Worst {
+			parts = append(parts, t.Worst/g.Share)
+		}
 	}
 	if g.Luster > 0 {
 		m, _ := MetricNamed("share_at_target")
 		s, _ := r.Summary(&m)
-		t.Score = min(t.Score, s.Mean/g.Luster)
+		parts = append(parts, s.Mean/g.Luster)
 	}
-	if math.IsNaN(t.Score) {
-		t.Score = 0
+	return parts
+}
+
+func score(parts []float64) float64 {
+	least, sum := math.Inf(1), 0.0
+	for _, p := range parts {
+		least, sum = min(least, p), sum+min(p, 1)
 	}
-	return t
+	if least >= 1 {
+		return least
+	}
+	return min(sum/float64(len(parts)), 1-1e-9)
 }
 
 // monthOf is the month, 0 … 11, of the Thursday of week w.

@@ -1,0 +1,159 @@
+package study
+
+import (
+	"cmp"
+	"slices"
+)
+
+// pruneSwaps is how many cheaper things are tried in exchange for one of a dear
+// thing.
+const pruneSwaps = 3
+
+// prune takes away what is not needed, and exchanges one of a dear thing for one
+// of a cheaper, until neither helps. A size that does not meet the target stays.
+func (s *sizing) prune(size []int) ([]int, error) {
+	for s.enough(s.at(size)) {
+		next, err := s.cheaper(size)
+		if err != nil || next == nil {
+			return size, err
+		}
+		size = next
+	}
+	return size, nil
+}
+
+// cheaper is a cheaper size near this one that still meets the target; nil if
+// there is none.
+func (s *sizing) cheaper(size []int) ([]int, error) {
+	var moves []int
+	var sizes [][]int
+	for i, m := range s.z.Moves {
+		if size[i] > m.Least {
+			moves, sizes = append(moves, i), append(sizes, with(size, map[int]int{i: -1}))
+		}
+	}
+	ts, err := s.try(sizes)
+	if err != nil {
+		return nil, err
+	}
+	if together := s.together(size, moves, ts); together != nil {
+		if _, err := s.try([][]int{together}); err != nil {
+			return nil, err
+		}
+		if s.enough(s.at(together)) {
+			return together, nil
+		}
+	}
+	if best := s.cheapest(size, ts); best != nil {
+		return best, nil
+	}
+	swaps, err := s.try(s.swaps(size, moves, ts))
+	if err != nil {
+		return nil, err
+	}
+	return s.cheapest(size, swaps), nil
+}
+
+// together is the size without one of each thing that can be spared alone; nil
+// where there are not two.
+func (s *sizing) together(size []int, moves []int, less []tried) []int {
+	steps := map[int]int{}
+	for k, i := range moves {
+		if s.enough(&less[k].trial) {
+			steps[i] = -1
+		}
+	}
+	if len(steps) < 2 {
+		return nil
+	}
+	return with(size, steps)
+}
+
+// swaps are sizes with one less of a thing and one more of a cheaper one: of
+// those that work waits for most once the first is missing.
+func (s *sizing) swaps(size []int, moves []int, less []tried) [][]int {
+	var out [][]int
+	for k, i := range moves {
+		n := 0
+		for _, j := range s.byWait(&less[k].trial) {
+			if j == i || size[j] >= s.z.Moves[j].Most || s.z.Moves[j].Price >= s.z.Moves[i].Price {
+				continue
+			}
+			if n++; less[k].trial.Waits != nil && n > pruneSwaps {
+				break
+			}
+			out = append(out, with(size, map[int]int{i: -1, j: 1}))
+		}
+	}
+	return out
+}
+
+// cheapest is the cheapest of sizes that meets the target and costs less than
+// size; nil when none does.
+func (s *sizing) cheapest(size []int, ts []tried) []int {
+	var best []int
+	for i := range ts {
+		price := s.z.price(ts[i].size)
+		if s.enough(&ts[i].trial) && price < s.z.price(size) && (best == nil || price < s.z.price(best)) {
+			best = ts[i].size
+		}
+	}
+	return best
+}
+
+// How the answer is held against fresh luck: with how many cheaper sizes that
+// came so near the target, in how many rounds at most.
+const (
+	confirmMost   = 8
+	confirmNear   = 0.98
+	confirmRounds = 4
+)
+
+// confirm runs the answer and cheaper sizes near it under fresh luck, drops what
+// surely falls short, and ends when the cheapest left surely meets the target or
+// the rounds are used up. It chooses the cheapest that meets it; the answer of
+// the search stays where none does.
+func (s *sizing) confirm(size []int, out *Sized) (met bool, err error) {
+	left := s.rivals(size)
+	out.Held += len(left)
+	for luck := 1; luck <= confirmRounds; luck++ {
+		ts, err := s.z.Try(left, luck)
+		if err != nil {
+			return false, err
+		}
+		out.Rounds = max(out.Rounds, luck)
+		met = false
+		var still [][]int
+		for i, t := range ts {
+			if !met && (t.Meets() || i == len(ts)-1) {
+				met, out.Size, out.Confirmed = t.Meets(), left[i], t
+			}
+			if t.Sure >= 0 {
+				still = append(still, left[i])
+			}
+		}
+		if left = still; len(left) == 0 || out.Confirmed.Sure > 0 && s.z.price(out.Size) == s.z.price(left[0]) {
+			break
+		}
+	}
+	return met, nil
+}
+
+// rivals are the answer and the cheaper sizes that came near the target, the
+// cheapest first.
+func (s *sizing) rivals(size []int) [][]int {
+	var near []tried
+	for _, t := range s.all {
+		if t.trial.Score >= confirmNear && s.z.price(t.size) < s.z.price(size) {
+			near = append(near, t)
+		}
+	}
+	slices.SortStableFunc(near, func(a, b tried) int { return cmp.Compare(b.trial.Score, a.trial.Score) })
+	near = append(near[:min(len(near), confirmMost-1)], tried{size: size})
+	slices.SortStableFunc(near, func(a, b tried) int { return cmp.Compare(s.z.price(a.size), s.z.price(b.size)) })
+	var out [][]int
+	for _, t := range near {
+		out = append(out, t.size)
+	}
+	return out
+}
