@@ -188,11 +188,23 @@ func (r *Run) spanOffShift(b *job, now clock.Time) {
 	}
 }
 
+// colorOf is the color of the part or boat a job is about.
+func (r *Run) colorOf(b *job) int16 {
+	switch b.kind {
+	case partJob:
+		return b.piece.color
+	case boatJob:
+		return r.orders[b.order].color
+	}
+	return None
+}
+
 func (r *Run) emit(b *job, isWork bool, cause record.Cause, from, to clock.Time) {
 	f := &r.fact.span
 	f.Job, f.Order, f.Mold, f.Route, f.Step, f.Part = b.serial, b.number, b.mold, b.route, b.step, b.part
 	f.Working, f.Cause, f.From, f.To = isWork, cause, from, to
 	f.Doing, f.People, f.Craft, f.Place, f.Unit = record.Idle, 0, None, None, None
+	f.Color = r.colorOf(b)
 	f.Repeat, f.Lent, f.Lender = b.repeat, 0, None
 	held := r.fact.held[:0]
 	for _, h := range b.held {

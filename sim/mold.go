@@ -119,7 +119,7 @@ func (r *Run) moldSpan(m *mold) {
 	now := r.clk.Now()
 	if now > m.at {
 		f := &r.fact.span
-		*f = record.Span{Job: None, Order: None, Mold: m.nr, Route: None, Step: None, Part: m.part, Craft: None, Place: None, Unit: None, Cause: m.cause, From: m.at, To: now}
+		*f = record.Span{Job: None, Order: None, Mold: m.nr, Route: None, Step: None, Part: m.part, Craft: None, Place: None, Unit: None, Color: None, Cause: m.cause, From: m.at, To: now}
 		if m.state == resting || m.state == gone {
 			f.Doing, f.Working, f.Cause = record.OutOfUse, true, record.Cause{Of: None}
 		}

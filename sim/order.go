@@ -249,7 +249,7 @@ func (r *Run) wanted(model int16) {
 func (r *Run) orderWait(o *order) {
 	if now := r.clk.Now(); o.dated && now > o.arrived {
 		f := &r.fact.span
-		*f = record.Span{Job: None, Order: o.number, Mold: None, Route: None, Step: None, Part: None, Craft: None, Place: None, Unit: None,
+		*f = record.Span{Job: None, Order: o.number, Mold: None, Route: None, Step: None, Part: None, Craft: None, Place: None, Unit: None, Color: None,
 			Cause: record.Cause{Reason: record.NoMold, Of: None}, From: o.arrived, To: now}
 		r.obs.Span(f)
 	}

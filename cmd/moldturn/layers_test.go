@@ -51,7 +51,7 @@ var layers = []struct {
 }{
 	{"cmd", 5},
 	{"reports", 4}, {"scenarios", 4},
-	{"sim/study", 3}, {"sim/floor", 3}, {"sim/hand", 3}, {"sim/validate", 3},
+	{"sim/study", 3}, {"sim/floor", 3}, {"sim/hand", 3}, {"sim/validate", 3}, {"sim/ahead", 3},
 	{"sim/clock", 0}, {"sim/draw", 0}, {"sim/exact", 0}, {"sim/param", 0}, {"sim/state", 0}, {"sim/stats", 0},
 	{"sim/", 1},
 	{"sim", 2},

@@ -16,6 +16,7 @@ type Span struct {
 	Route    int16  // index of the route
 	Step     int16  // index of the step in its route, -1 between routes
 	Part     int16  // part type, -1 for boats and background
+	Color    int16  // of the part or boat, -1 for none
 	Doing    Doing  // what the step is
 	Working  bool   // true while people work or something cures
 	People   int16  // people at work in it

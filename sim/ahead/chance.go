@@ -1,0 +1,61 @@
+package ahead
+
+import (
+	"slices"
+
+	"moldturn/sim/clock"
+)
+
+// When is when one thing happens over all futures: one instant for each, or
+// clock.Never where it does not happen in the time looked at.
+type When []clock.Time
+
+// By is the share of futures in which it has happened before t.
+func (w When) By(t clock.Time) float64 {
+	n := 0
+	for _, x := range w {
+		if x < t {
+			n++
+		}
+	}
+	return float64(n) / float64(max(len(w), 1))
+}
+
+// Ever is the share of futures in which it happens.
+func (w When) Ever() float64 { return w.By(clock.Never) }
+
+// Surely is the earliest instant by which it has happened in a share p of the
+// futures, as "9 times in 10 by": the ⌈p·n⌉-th smallest. clock.Never when it
+// does not happen in so many.
+func (w When) Surely(p float64) clock.Time {
+	if len(w) == 0 {
+		return clock.Never
+	}
+	sorted := slices.Sorted(slices.Values(w))
+	k := int(p*float64(len(w)) + 0.999999)
+	return sorted[min(max(k, 1), len(w))-1]
+}
+
+// Shipped is when each of the first n orders leaves, over all futures.
+func Shipped(futures []Future, n int) []When {
+	out := make([]When, n)
+	for i := range out {
+		out[i] = never(len(futures))
+	}
+	for f := range futures {
+		for k := range futures[f].Ships {
+			if s := &futures[f].Ships[k]; int(s.Order) < n {
+				out[s.Order][f] = s.At
+			}
+		}
+	}
+	return out
+}
+
+func never(n int) When {
+	w := make(When, n)
+	for i := range w {
+		w[i] = clock.Never
+	}
+	return w
+}
