@@ -8,6 +8,7 @@ import (
 
 	"moldturn/sim"
 	"moldturn/sim/clock"
+	"moldturn/sim/finish/defect"
 	"moldturn/sim/record"
 	"moldturn/sim/shift"
 	"moldturn/sim/stats"
@@ -74,7 +75,11 @@ func figures(t testing.TB, s *Scenario, replications int, names ...string) map[s
 // are some five years here): careful plants that strip every 3 parts in hot
 // months and every 5 in cool ones keep dark parts between 97 and 98 and nine in
 // ten at 97 or above; every 7 and every 12 are visibly duller; solid white
-// takes 12 to 18 unharmed; parts pulled early are wavy.
+// takes 12 to 18 unharmed; parts pulled early are wavy: after 12 h their dark ones
+// lose a fifth of a point on average as pulled in the months in which the plant
+// is heated to 21 °C, where a hot shop cures them in that time; what customers
+// see in the end is as much worse all year, and one boat in twenty more is so
+// dull that it has escaped.
 func TestCommonPractice(t *testing.T) {
 	if testing.Short() {
 		t.Skip("simulates decades")
@@ -98,11 +103,11 @@ func TestCommonPractice(t *testing.T) {
 		}
 	}
 	_, early := dark("hold.clock = 12 h")
-	seen := func(changes ...string) float64 {
-		return figures(t, fenwater(t, years, changes...), replications, "escaped_share")["escaped_share"]
-	}
-	if base, wavy := seen(), seen("hold.clock = 12 h"); early > share-0.1 || wavy < base+0.05 {
-		t.Errorf("12 h hold: %.3f of dark parts at 97 against %.3f, %.3f of boats escape against %.3f", early, share, wavy, base)
+	in, out := lookAt(t, fenwater(t, years), replications), lookAt(t, fenwater(t, years, "hold.clock = 12 h"), replications)
+	t.Logf("24 h: %+v", in)
+	t.Logf("12 h: %+v", out)
+	if early > share-0.1 || out.heated > in.heated-0.2 || out.shown > in.shown-0.2 || out.dull < in.dull+0.05 {
+		t.Errorf("12 h hold: %.3f of dark parts at 97 against %.3f; %+v against %+v", early, share, out, in)
 	}
 	white := []string{`models."Sedge 20".colors = {white: 1}`, `models."Rush 23".colors = {white: 1}`, `models."Reed 26".colors = {white: 1}`,
 		`models."Sedge 20".bands = {}`, `models."Rush 23".bands = {}`, `models."Reed 26".bands = {}`}
@@ -115,6 +120,102 @@ func TestCommonPractice(t *testing.T) {
 		if got < 97 || got < careful-0.3 {
 			t.Errorf("white, every %d: mean %.2f, stripped every 3 and 5 it is %.2f", every, got, careful)
 		}
+	}
+}
+
+// looks is what becomes of parts and boats, averaged over runs.
+type looks struct {
+	heated float64 // luster as pulled of dark parts, November to March
+	shown  float64 // luster of boats once all post-cure has come out
+	dull   float64 // share of boats with less than 96.5 then, half a point under the target
+	missed float64 // share of boats with a flaw that inspection did not see
+	mended float64 // of parts inspected: with touch-up
+	long   float64 // with more than 4 h of it
+	thrown float64 // thrown away
+}
+
+// looker sums what becomes of parts and boats.
+type looker struct {
+	record.Nothing
+	start                shift.Date
+	darks, boats, parts  float64
+	heated, shown, dull  float64
+	missed, mended, long float64
+	thrown               float64
+}
+
+func (l *looker) Pull(p *record.Pull) {
+	if m := shift.MonthAt(l.start, p.At); p.Dark && (m <= 3 || m >= 11) {
+		l.darks++
+		l.heated += p.Luster
+	}
+}
+
+func (l *looker) Ship(s *record.Ship) {
+	l.boats++
+	l.shown += s.Shown
+	if s.Shown < 96.5 {
+		l.dull++
+	}
+	if s.Missed != 0 {
+		l.missed++
+	}
+}
+
+func (l *looker) Note(n *record.Note) {
+	switch n.Kind {
+	case record.Inspected:
+		l.parts++
+	case record.TouchedUp:
+		l.mended++
+		if n.Value > 4 {
+			l.long++
+		}
+	case record.Scrapped:
+		l.thrown++
+	}
+}
+
+func lookAt(t testing.TB, s *Scenario, replications int) looks {
+	t.Helper()
+	l := looker{start: s.Base.Plan().Start}
+	for rep := range replications {
+		air, err := s.Base.Air(3, rep)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := sim.Simulate(s.Base.Plan(), air, 3, rep, &l); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return looks{l.heated / l.darks, l.shown / l.boats, l.dull / l.boats, l.missed / l.boats, l.mended / l.parts, l.long / l.parts, l.thrown / l.parts}
+}
+
+// Common practice, no source: 50 to 95 % of parts need some touch-up, 75 %
+// typically; 3 to 20 % take over 4 h, 8 % typically; 0.1 to 1.5 % are scrapped,
+// 0.4 % typically. A full run of the demo keeps near the typical figures, on a
+// humid coast a little above them. That nearly one boat in five leaves with a
+// flaw nobody saw follows from them: of three parts in four with a flaw each
+// inspection misses 5 to 10 %, and a boat has two or three parts.
+func TestFlawsOfTheDemo(t *testing.T) {
+	got := lookAt(t, fenwater(t, 4), 1)
+	t.Logf("%+v", got)
+	for _, c := range []struct {
+		what               string
+		got, typical, most float64
+	}{{"touch-up", got.mended, 0.75, 0.85}, {"over 4 h", got.long, 0.08, 0.11}, {"scrapped", got.thrown, 0.004, 0.008}} {
+		if c.got < 0.9*c.typical || c.got > c.most {
+			t.Errorf("%s: %.4f of parts, want %v and a little more", c.what, c.got, c.typical)
+		}
+	}
+	p := defect.Default()
+	seen, part := 1.0, defect.Reference()
+	for i := range p.Each {
+		seen *= 1 - defect.Chance(&p, i, &part)*(1-p.Each[i].Found)
+	}
+	two, three := 1-seen*seen, 1-seen*seen*seen
+	if got.missed < two || got.missed > 1.1*three {
+		t.Errorf("%.3f of boats have a flaw nobody saw, want %.3f (two parts) to %.3f (three) or a little more", got.missed, two, three)
 	}
 }
 
