@@ -41,9 +41,6 @@ func NextLimit(p *sim.Plan, r *study.Runs) (text, name string) {
 	return limit(p, ranked), pool(p, ranked[0].Pool)
 }
 
-// PoolName is the name of a craft or place.
-func PoolName(p *sim.Plan, i int) string { return pool(p, i) }
-
 // Headline is the answer as a sentence.
 func (s *Sized) Headline() string {
 	want := fmt.Sprintf("%s boats a week", upTo1(s.Target.Boats))

@@ -22,19 +22,64 @@ func (s *sizing) climb(size []int, out *Sized) ([]int, error) {
 		return nil, err
 	}
 	here := ts[0]
+	if here, err = s.stride(here, out); err != nil {
+		return nil, err
+	}
 	for !s.enough(&here.trial) && !s.spent() {
 		next, err := s.ascend(&here)
 		if err != nil || next == nil {
 			return here.size, err
 		}
-		for i := range here.size {
-			if next.size[i] > here.size[i] {
-				out.Climb = append(out.Climb, Step{Move: i, Trial: next.trial})
-			}
-		}
+		s.took(&here, next, out)
 		here = *next
 	}
 	return here.size, nil
+}
+
+// far is the score below which the climb takes long strides: from there single
+// steps are many and each tells little.
+const far = 0.93
+
+// stride climbs from far below in long strides: one more of each of the few
+// things that work waits for most, or of each thing whose waits are not known,
+// whichever gains more. What is not needed is pruned later. It ends near the
+// target, or where a stride gains nothing.
+func (s *sizing) stride(here tried, out *Sized) (tried, error) {
+	for here.trial.Score < far && here.trial.Waits != nil && !s.spent() {
+		waited, unknown := map[int]int{}, map[int]int{}
+		for _, i := range s.byWait(&here.trial) {
+			switch {
+			case here.size[i] >= s.z.Moves[i].Most:
+			case s.rank(&here.trial, i) == 0:
+				unknown[i] = 1
+			case len(waited) < climbLooks:
+				waited[i] = 1
+			}
+		}
+		ts, err := s.try([][]int{with(here.size, waited), with(here.size, unknown)})
+		if err != nil {
+			return here, err
+		}
+		next := ts[0]
+		if ts[1].trial.Score > next.trial.Score {
+			next = ts[1]
+		}
+		if next.trial.Score < here.trial.Score+leastGain {
+			return here, nil
+		}
+		s.took(&here, &next, out)
+		here = next
+	}
+	return here, nil
+}
+
+// took notes what a step of the climb added.
+func (s *sizing) took(here, next *tried, out *Sized) {
+	for i := range here.size {
+		if next.size[i] > here.size[i] {
+			out.Climb = append(out.Climb, Step{Move: i, Trial: next.trial})
+		}
+	}
 }
 
 // ascend is the best step up; nil where none gains.

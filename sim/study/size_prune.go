@@ -5,9 +5,13 @@ import (
 	"slices"
 )
 
-// pruneSwaps is how many cheaper things are tried in exchange for one of a dear
-// thing.
-const pruneSwaps = 3
+// How many cheaper things are tried in exchange for one of a dear thing, and how
+// near the target the plant must come without the dear one. Where waits are not
+// known all are tried.
+const (
+	pruneSwaps = 2
+	pruneNear  = 0.95
+)
 
 // prune takes away what is not needed, and exchanges one of a dear thing for one
 // of a cheaper, until neither helps. A size that does not meet the target stays.
@@ -74,6 +78,9 @@ func (s *sizing) together(size []int, moves []int, less []tried) []int {
 func (s *sizing) swaps(size []int, moves []int, less []tried) [][]int {
 	var out [][]int
 	for k, i := range moves {
+		if less[k].trial.Waits != nil && less[k].trial.Score < pruneNear {
+			continue
+		}
 		n := 0
 		for _, j := range s.byWait(&less[k].trial) {
 			if j == i || size[j] >= s.z.Moves[j].Most || s.z.Moves[j].Price >= s.z.Moves[i].Price {
