@@ -1,6 +1,9 @@
 package scenarios
 
 import (
+	"fmt"
+	"os"
+	"strings"
 	"testing"
 
 	"moldturn/scenarios/floor"
@@ -104,5 +107,58 @@ func TestDemoFloorStarts(t *testing.T) {
 	t.Logf("%d boats begun, %d shipped, %d parts thrown away, %d orders", seen.begun, seen.shipped, seen.scrapped, seen.arrived)
 	if seen.shipped < 9 || seen.shipped > 45 { // three weeks of a plant that ships about nine a week
 		t.Errorf("%d boats shipped in three weeks", seen.shipped)
+	}
+}
+
+// A sheet with thirty kinds of dirt starts too, or is complained about row by
+// row; every option lays out a plan that runs, and nothing of the scenario
+// changes.
+func TestDirtyFloorStarts(t *testing.T) {
+	s, _ := demoFloor(t)
+	before := s.Base.Plan().Length
+	r := floor.Read(os.DirFS("floor/testdata/thirty"), s.Base.Plan(), floor.Options{Name: "thirty"})
+	if r.Floor == nil {
+		t.Fatal("no floor can be made of it")
+	}
+	for _, o := range []FloorOptions{{Weeks: 1}, {Weeks: 3, BookOnly: true}, {Weeks: 60}} {
+		st, complaints := s.StartFrom(r.Floor, o)
+		if len(complaints) > 0 {
+			t.Fatal(complaints)
+		}
+		for _, plan := range []*sim.Plan{st.Plant.Capacity, st.Plant.Dated} {
+			if plan == nil {
+				continue
+			}
+			air, err := st.Plant.Air(1, 0)
+			if err != nil {
+				t.Fatal(err)
+			}
+			seen := &flow{}
+			if err := sim.SimulateFrom(plan, air, st.Start, 1, 0, seen); err != nil {
+				t.Fatal(err)
+			}
+			if want := st.Start.At + clock.Time(o.Weeks)*clock.Week; plan.Length > want || plan.Length < want-clock.Day {
+				t.Errorf("%+v: the run ends at %v, begun at %v", o, plan.Length, st.Start.At)
+			}
+			if o.BookOnly && seen.arrived != len(st.Start.Orders) {
+				t.Errorf("%d orders, %d are in the book", seen.arrived, len(st.Start.Orders))
+			}
+		}
+	}
+	if s.Base.Plan().Length != before {
+		t.Error("the scenario has changed")
+	}
+}
+
+// What cannot be begun from is told with the place of its row.
+func TestStartComplainsByPlace(t *testing.T) {
+	s, f := demoFloor(t)
+	bad := *f
+	bad.Out = append([]floor.Absent{}, f.Out...)
+	bad.Out[0].Craft = 99
+	_, complaints := s.StartFrom(&bad, FloorOptions{Weeks: 1})
+	want := fmt.Sprintf("%s:%d:", bad.Out[0].Place.File, bad.Out[0].Place.Row)
+	if len(complaints) != 1 || !strings.HasPrefix(complaints[0].Place(), want) || !strings.Contains(complaints[0].Message, "no craft 99") {
+		t.Errorf("%v, want a complaint at %s", complaints, want)
 	}
 }

@@ -184,6 +184,7 @@ func (r *Run) startFrom(s *Start) {
 		r.parts[i].last = None
 	}
 	r.models = make([]modelState, len(p.Models))
+	r.seasonBefore()
 	r.season(int(r.from / clock.Day))
 	r.startHires()
 	r.startCrews()
@@ -245,6 +246,20 @@ func (r *Run) Turn(class clock.Class) {
 		r.match()
 	case clock.Choose:
 		r.choose()
+	}
+}
+
+// seasonBefore finds the season on the day before a run that begins later.
+func (r *Run) seasonBefore() {
+	s := &r.plan.Season
+	if s.Kind == policy.NoSeason {
+		return
+	}
+	for day := range int(r.from / clock.Day) {
+		r.hot = s.Hot(int(shift.MonthAt(r.plan.Start, clock.Time(day)*clock.Day)), r.air.peaks(0, day), r.hot)
+	}
+	if r.hot {
+		r.note(record.Note{Kind: record.Season, Order: None, Mold: None, Part: None, Place: None, Value: 1})
 	}
 }
 

@@ -21,6 +21,7 @@ type Start struct {
 	Out    []StartOut
 	Down   []StartDown
 	Days   []StartDay
+	Pieces []int // of background work that wait, by kind; shorter, or nil: none
 }
 
 // StartMold is a mold of the plan, listed once at most.
@@ -119,6 +120,7 @@ func (r *Run) Plan() *Plan { return r.plan }
 // in them, and what is down last, so that what stands there still does.
 func (r *Run) stand(s *Start) {
 	r.outs = s.Out
+	r.standGuns()
 	r.standMolds(s)
 	for i := range s.Orders {
 		r.standOrder(&s.Orders[i])
@@ -127,6 +129,11 @@ func (r *Run) stand(s *Start) {
 		r.standWork(s, &s.Work[i])
 	}
 	r.standCare(s)
+	for k := range min(len(s.Pieces), len(r.plan.Background)) {
+		for range s.Pieces[k] {
+			r.backgroundPiece(int32(k))
+		}
+	}
 	r.standDown(s.Down)
 }
 

@@ -204,6 +204,11 @@ func (r *Run) force(c Cond, j int32) {
 		r.moldOf(j).repair = max(r.plan.Chip.Quantile(r.jobs[j].key.U(luckChipHours)), 0.1)
 	case WornOut:
 		r.moldOf(j).worn = true
+	case Banded:
+		if p.banded = true; p.band == None {
+			p.band = max(r.orders[r.jobs[j].order].band, 0)
+		}
+		p.fin.Color = r.plan.Parts[r.jobs[j].part].BandLook
 	case StuckPart:
 		p.stuck = true
 	case Flawed:

@@ -90,6 +90,25 @@ func (r *Run) standPaused(j int32, s *Step, left float64) {
 	r.waits(j, p, r.causeIn(p))
 }
 
+// someColor is in a gun set of which nobody knows what it sprayed last: it is
+// flushed for any color.
+const someColor = -2
+
+// standGuns has the gun sets hold what they sprayed last, whatever it was; those
+// kept for one color hold it.
+func (r *Run) standGuns() {
+	for p := range r.plan.Places {
+		units := r.pools[r.place(int16(p))].units
+		for u := range units {
+			for g := range units[u].guns {
+				if units[u].guns[g].color == None {
+					units[u].guns[g].color = someColor
+				}
+			}
+		}
+	}
+}
+
 // loadGun puts the color of a piece that is being sprayed into the gun set.
 func (r *Run) loadGun(b *job, spray Spray) {
 	p, u := r.boothOf(b)

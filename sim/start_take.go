@@ -13,7 +13,7 @@ import (
 // other futures, of which the one of this run is one; see Snapshot for the very
 // same. Molds that were drawn are told with their counters.
 func (r *Run) TakeStock() *Start {
-	s := &Start{At: r.clk.Now(), Out: r.outs}
+	s := &Start{At: r.clk.Now(), Out: r.outs, Pieces: make([]int, len(r.plan.Background))}
 	rows := map[int32]int32{} // by row of an order: its number in s
 	for number := int32(0); number < r.made; number++ {
 		for i := range r.orders {
@@ -44,6 +44,8 @@ func (r *Run) TakeStock() *Start {
 			if b.mold != None {
 				s.Molds[b.mold].Stands = MoldWithPart
 			}
+		case backgroundJob:
+			s.Pieces[slices.IndexFunc(r.plan.Background, func(g Background) bool { return g.Route == b.route })]++
 		case careJob:
 			m := &s.Molds[b.mold]
 			m.Stands, m.Step, m.Begun, m.Left, m.When = MoldInCare, b.step, begun, left, b.asked
@@ -52,12 +54,26 @@ func (r *Run) TakeStock() *Start {
 	s.Molds = slices.DeleteFunc(s.Molds, func(m StartMold) bool { // the plan says when it comes
 		return m.Stands == MoldAway && r.plan.Molds[m.Mold].Arrives > s.At
 	})
+	s.Down = r.stockOfDown()
+	return s
+}
+
+// stockOfDown is what is down now or will be. Of what broke down by itself half a
+// usual repair is thought to be over; gun sets are not told.
+func (r *Run) stockOfDown() []StartDown {
+	var out []StartDown
 	for _, d := range r.downs {
-		if d.To > s.At {
-			s.Down = append(s.Down, d)
+		if d.To > r.clk.Now() {
+			out = append(out, d)
 		}
 	}
-	return s
+	for f := range r.fails {
+		if fail := &r.plan.Failures[f]; r.fails[f].down && fail.Gun == None {
+			to := r.clk.Now() + clock.FromHours(fail.Repair.Quantile(0.5)/2)
+			out = append(out, StartDown{Place: fail.Place, Unit: fail.Unit, From: r.clk.Now(), To: max(to, r.clk.Now()+1)})
+		}
+	}
+	return out
 }
 
 // oldestFirst lists the jobs by since when they are in their state, the older job
