@@ -1,6 +1,7 @@
 package floor
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"io/fs"
@@ -171,14 +172,18 @@ func (r *reader) file(dir fs.FS, name string) []*grid {
 
 // readAll reads a file that is not too large.
 func readAll(dir fs.FS, name string) ([]byte, error) {
+	info, err := fs.Stat(dir, name) // before it is opened: opening a pipe would wait
+	if err != nil {
+		return nil, err
+	}
+	if !info.Mode().IsRegular() {
+		return nil, errors.New("it is no ordinary file")
+	}
 	f, err := dir.Open(name)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
-	if info, err := f.Stat(); err == nil && !info.Mode().IsRegular() {
-		return nil, fmt.Errorf("it is no ordinary file")
-	}
 	data, err := io.ReadAll(io.LimitReader(f, mostBytes+1))
 	if err == nil && len(data) > mostBytes {
 		err = fmt.Errorf("it is larger than %d MB", mostBytes>>20)
