@@ -3,18 +3,13 @@ package main
 import (
 	"encoding/json"
 	"fmt"
-	"maps"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
 
-	"github.com/google/go-cmp/cmp"
-
 	"moldturn/scenarios"
-	"moldturn/sim/study"
 )
 
 // Every list, plain and of every bundled scenario, fits a terminal of 80
@@ -72,46 +67,6 @@ func fits(t *testing.T, what, text string) {
 	}
 }
 
-// The list of outputs is what compare writes: its files, the columns of the CSV
-// file in their order, and every key of the JSON file.
-func TestOutputsAreThoseOfCompare(t *testing.T) {
-	folder := t.TempDir()
-	code, _, stderr := try(t.Context(), commands(), "compare", "small-shop", "--replications", "2", "--years", "1", "--quiet", "--facts", "--out", folder)
-	if code != exitDone {
-		t.Fatalf("code %d, %s", code, stderr)
-	}
-	listed := map[string][]string{}
-	for _, row := range allOutputs() {
-		listed[row.File] = append(listed[row.File], row.Name)
-	}
-	entries, err := os.ReadDir(folder)
-	if err != nil {
-		t.Fatal(err)
-	}
-	var names []string
-	for _, e := range entries {
-		names = append(names, e.Name())
-	}
-	if diff := cmp.Diff(names, slices.Sorted(maps.Keys(listed))); diff != "" {
-		t.Error("files: ", diff)
-	}
-	for _, file := range []string{"results.csv", "facts.csv"} {
-		head, _, _ := strings.Cut(readFile(t, folder, file), "\n")
-		if diff := cmp.Diff(strings.Split(strings.TrimSpace(head), ","), listed[file]); diff != "" {
-			t.Errorf("columns of %s: %s", file, diff)
-		}
-	}
-	var document any
-	if err := json.Unmarshal([]byte(readFile(t, folder, "results.json")), &document); err != nil {
-		t.Fatal(err)
-	}
-	keys := map[string]bool{}
-	collectKeys(document, "", keys)
-	if diff := cmp.Diff(slices.Sorted(maps.Keys(keys)), slices.Sorted(slices.Values(listed["results.json"]))); diff != "" {
-		t.Error("keys: ", diff)
-	}
-}
-
 func readFile(t *testing.T, folder, name string) string {
 	t.Helper()
 	data, err := os.ReadFile(filepath.Join(folder, name))
@@ -119,24 +74,4 @@ func readFile(t *testing.T, folder, name string) string {
 		t.Fatal(err)
 	}
 	return string(data)
-}
-
-// collectKeys gathers the paths of all keys, with * for the name of a figure.
-func collectKeys(x any, path string, keys map[string]bool) {
-	switch x := x.(type) {
-	case []any:
-		for _, item := range x {
-			collectKeys(item, path+"[]", keys)
-		}
-	case map[string]any:
-		for name, value := range x {
-			at := strings.TrimPrefix(path+"."+name, ".")
-			if _, figure := study.MetricNamed(name); figure {
-				at = path + ".*"
-			} else {
-				keys[at] = true
-			}
-			collectKeys(value, at, keys)
-		}
-	}
 }
