@@ -55,3 +55,13 @@ func TestNothingToShow(t *testing.T) {
 		t.Errorf("shown %v, %v", ok, err)
 	}
 }
+
+// A diary that is too large is cut to whole weeks, then to days, and always gets
+// shorter.
+func TestFewerDays(t *testing.T) {
+	for _, c := range [][3]int{{28, 2 * MostBytes, 14}, {28, MostBytes + 1, 21}, {14, MostBytes + 1, 7}, {7, MostBytes + 1, 6}, {7, 4 * MostBytes, 1}, {1, 9 * MostBytes, 0}} {
+		if got := fewer(c[0], c[1]); got != c[2] {
+			t.Errorf("%d days of %d bytes: %d, want %d", c[0], c[1], got, c[2])
+		}
+	}
+}
