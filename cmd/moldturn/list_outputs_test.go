@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -34,11 +35,12 @@ func (f *outputFile) names() []string {
 
 // sample is a small plant with all that commands need: prices and margins, a
 // permit with a cap, molds that come, two ways to run it.
-const sample = tinyPlant + `money: {}
+const sample = tinyPlant + `base_name: "@as it is"
+money: {}
 quality: {target: 95}
 permit: {cap: 9 t}
 alternatives:
-  third mold: {models."Teal 22".parts.hull.molds: 3}
+  "=third mold": {models."Teal 22".parts.hull.molds: 3}
 `
 
 // commandLines writes every file there is to write, with few runs.
@@ -121,6 +123,7 @@ func asListed(t *testing.T, command, name, path string) {
 		if diff := cmp.Diff(f.names(), rows[0]); diff != "" {
 			t.Errorf("columns of %s: %s", name, diff)
 		}
+		noFormulas(t, name, rows)
 	case ".xlsx":
 		book, err := excelize.OpenFile(path)
 		if err != nil {
@@ -136,6 +139,18 @@ func asListed(t *testing.T, command, name, path string) {
 			t.Fatal(err)
 		}
 		keysAsListed(t, command+" "+name, f, data)
+	}
+}
+
+// noFormulas looks for cells that a spreadsheet would take as formulas.
+func noFormulas(t *testing.T, name string, rows [][]string) {
+	t.Helper()
+	for i, row := range rows {
+		for _, cell := range row {
+			if _, err := strconv.ParseFloat(cell, 64); err != nil && cell != "" && strings.ContainsAny(cell[:1], "=+-@\t\r\n") {
+				t.Fatalf("%s, row %d: %q is a formula", name, i+1, cell)
+			}
+		}
 	}
 }
 
