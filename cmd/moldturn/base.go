@@ -15,7 +15,8 @@ func runCommand() *command {
 		synopsis: "simulate a plant as it is and print all its figures",
 		help: `SCENARIO is a file, or the name of a scenario that comes with the program. Its
 alternatives are left out; "moldturn compare" has them.
-With --out the folder gets results.csv, results.json, results.xlsx and report.html.
+With --out the folder gets results.csv, results.json, results.xlsx and
+report.html.
 With --save the runs can be stopped on a day and gone on with later: the figures
 are then those of runs that were never stopped.`,
 		args: scenarioArg(),

@@ -21,8 +21,8 @@ differences come from the change alone. A difference that luck could have made
 is shown as "not clear".
 With --precision or --matters it is repeated until that is reached, or until the
 budget of simulated years is used up, and the report says which.
-With --out the folder gets results.csv, results.json, results.xlsx, report.html, and all
-outcomes in results.jsonl.gz, for "moldturn report" and --add.`,
+With --out the folder gets results.csv, results.json, results.xlsx, report.html,
+and all outcomes in results.jsonl.gz, for "moldturn report" and --add.`,
 		args: scenarioArg(),
 		flags: func(f *pflag.FlagSet) {
 			o.add(f)
