@@ -12,6 +12,7 @@ func commands() []*command {
 		worthCommand(),
 		permitCommand(),
 		exposureCommand(),
+		promiseCommand(),
 		launchCommand(),
 		qualityCommand(),
 		investCommand(),

@@ -1,0 +1,102 @@
+package ahead
+
+import (
+	"context"
+	"slices"
+
+	"moldturn/sim"
+	"moldturn/sim/clock"
+)
+
+// Promise is what taking some more boats means: when they leave, and what it does
+// to the orders that are there.
+type Promise struct {
+	Boats  []When  // the boats asked for, in their order
+	All    When    // when the last of them leaves
+	Moved  []Moved // orders that leave later, the one that loses most first
+	Until  clock.Time
+	Start  *sim.Start // with the boats asked for at its end
+	Before int        // orders of the start that stood there before
+}
+
+// Moved is what happens to one order because of others.
+type Moved struct {
+	Order    int        // index into Start.Orders
+	Days     float64    // later on average, over the futures in which it leaves either way
+	Without  When       // when it leaves
+	With     When       // when it leaves with the others
+	LateMore float64    // how much the chance rises that it leaves after its due date; 0 without one
+	Due      clock.Time // clock.Never without one
+}
+
+// Ask runs the futures twice under the same luck, without some boats and with
+// them at the end of the list of orders.
+func Ask(ctx context.Context, s *Setup, boats []sim.StartOrder) (*Promise, error) {
+	p := &Promise{Before: len(s.Start.Orders), Until: s.Plan.Length}
+	more := *s.Start
+	more.Orders = append(slices.Clip(more.Orders), boats...)
+	p.Start = &more
+	with := *s
+	with.Start = &more
+	after, err := with.Run(ctx)
+	if err != nil {
+		return nil, err
+	}
+	left := Shipped(after, len(more.Orders))
+	p.Boats = left[p.Before:]
+	p.All = never(s.Futures)
+	for f := range p.All {
+		last := clock.Time(0)
+		for _, w := range p.Boats {
+			last = max(last, w[f])
+		}
+		p.All[f] = last
+	}
+	if p.All.Surely(0.9) == clock.Never {
+		return p, nil // the caller looks further ahead, or says no
+	}
+	before, err := s.Run(ctx)
+	if err != nil {
+		return nil, err
+	}
+	p.compare(Shipped(before, p.Before), left[:p.Before])
+	return p, nil
+}
+
+// shift is the fewest days, and late the least rise of the chance to be late,
+// from which on an order counts as moved.
+const (
+	fewestDays = 0.5
+	leastLate  = 0.1
+)
+
+// compare finds the orders that leave later.
+func (p *Promise) compare(without, with []When) {
+	for i := range without {
+		m := Moved{Order: i, Without: without[i], With: with[i], Due: p.Start.Orders[i].Due}
+		n := 0
+		for f := range without[i] {
+			a, b := without[i][f], with[i][f]
+			if a != clock.Never && b != clock.Never {
+				m.Days += float64(b-a) / float64(clock.Day)
+				n++
+			}
+		}
+		m.Days /= float64(max(n, 1))
+		if m.Due != clock.Never {
+			m.LateMore = m.Without.By(m.Due) - m.With.By(m.Due)
+		}
+		if m.Days >= fewestDays || m.LateMore >= leastLate {
+			p.Moved = append(p.Moved, m)
+		}
+	}
+	slices.SortStableFunc(p.Moved, func(a, b Moved) int {
+		switch {
+		case a.Days > b.Days:
+			return -1
+		case a.Days < b.Days:
+			return 1
+		}
+		return a.Order - b.Order
+	})
+}
