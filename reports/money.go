@@ -55,7 +55,8 @@ func written(w io.Writer, make func() (page.Page, error)) error {
 }
 
 // LedgerCSV writes every line of every ledger, one a row, in full: the trace of
-// each amount to what happened. Amounts are in the currency of the scenario.
+// each amount to what happened. Amounts are in the currency of the scenario,
+// quantities and prices in its family of units.
 func LedgerCSV(w io.Writer, s *view.Study) error {
 	out, err := csv.New(w, "alternative", "orders", "replication", "line", "label", "kind", "class", "quantity", "unit", "price", "amount", "counted", "each", "from")
 	if err != nil {
@@ -71,7 +72,7 @@ func LedgerCSV(w io.Writer, s *view.Study) error {
 				if g.ledger == nil {
 					continue
 				}
-				if err := ledgerRows(out, a.Name, g.orders, r+1, g.ledger); err != nil {
+				if err := ledgerRows(out, s.Money, a.Name, g.orders, r+1, g.ledger); err != nil {
 					return err
 				}
 			}
@@ -82,18 +83,19 @@ func LedgerCSV(w io.Writer, s *view.Study) error {
 
 // eachOf is the quantity of one of what was counted; empty where the quantity
 // itself was.
-func eachOf(l *money.Line) csv.Cell {
+func eachOf(l *money.Line, factor float64) csv.Cell {
 	if l.Each == 0 {
 		return csv.Empty()
 	}
-	return csv.Number(float64(l.Each) / l.Per)
+	return csv.Number(float64(l.Each) / l.Per * factor)
 }
 
-func ledgerRows(out *csv.Writer, alternative, orders string, replication int, g *money.Ledger) error {
+func ledgerRows(out *csv.Writer, m view.Money, alternative, orders string, replication int, g *money.Ledger) error {
 	for i := range g.Lines {
 		l := &g.Lines[i]
+		unit, factor := m.Measure(l.Unit)
 		err := out.Row(csv.Text(alternative), csv.Text(orders), csv.Int(int64(replication)), csv.Text(l.Name), csv.Text(l.Label), csv.Text(l.Kind.String()), csv.Text(l.Class.String()),
-			csv.Number(l.Size()), csv.Text(l.Unit), csv.Number(l.Price), csv.Number(l.Amount.Amount()), csv.Text(l.Of), eachOf(l), csv.Text(strings.Join(l.Inputs, ", ")))
+			csv.Number(l.Size()*factor), csv.Text(unit), csv.Number(l.Price/factor), csv.Number(l.Amount.Amount()), csv.Text(l.Of), eachOf(l, factor), csv.Text(strings.Join(l.Inputs, ", ")))
 		if err != nil {
 			return err
 		}

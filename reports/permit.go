@@ -35,10 +35,12 @@ func PermitHTML(w io.Writer, p *view.Permit) error {
 }
 
 // PermitCSV writes the month-ends of every repeat, one material a row, masses in
-// kg. Figures of twelve months are empty until twelve are known; those of the
+// kg or lb as the scenario has its units and the heads say. Figures of twelve months are empty until twelve are known; those of the
 // whole plant stand in the rows without a material.
 func PermitCSV(w io.Writer, p *view.Permit) error {
-	out, err := csv.New(w, "repeat", "month", "name", "material", "used_kg", "hap_kg", "used_12_months_kg", "hap_12_months_kg", "averaged_kg", "limit_kg", "boats")
+	unit, per := p.Mass()
+	mass := func(kg float64) csv.Cell { return csv.Number(kg / per) }
+	out, err := csv.New(w, "repeat", "month", "name", "material", "used_"+unit, "hap_"+unit, "used_12_months_"+unit, "hap_12_months_"+unit, "averaged_"+unit, "limit_"+unit, "boats")
 	if err != nil {
 		return err
 	}
@@ -46,9 +48,9 @@ func PermitCSV(w io.Writer, p *view.Permit) error {
 		for n := range l.Months {
 			m := &l.Months[n]
 			head := []csv.Cell{csv.Int(int64(r + 1)), csv.Int(int64(n + 1)), csv.Text(m.Month.Month.String())}
-			whole := append(head[:3:3], csv.Empty(), csv.Empty(), csv.Number(m.HAP), csv.Empty(), csv.Empty(), csv.Empty(), csv.Empty(), csv.Int(m.Boats))
+			whole := append(head[:3:3], csv.Empty(), csv.Empty(), mass(m.HAP), csv.Empty(), csv.Empty(), csv.Empty(), csv.Empty(), csv.Int(m.Boats))
 			if m.Known {
-				whole[7], whole[8], whole[9] = csv.Number(m.Rolling), csv.Number(m.Average.Emissions), csv.Number(m.Average.Limit)
+				whole[7], whole[8], whole[9] = mass(m.Rolling), mass(m.Average.Emissions), mass(m.Average.Limit)
 			}
 			if err := out.Row(whole...); err != nil {
 				return err
@@ -56,10 +58,10 @@ func PermitCSV(w io.Writer, p *view.Permit) error {
 			for i := range m.Grams {
 				x := &p.Ledger.Setup.Materials[i]
 				used := float64(m.Grams[i]) / 1000
-				row := append(head[:3:3], csv.Text(x.Name), csv.Number(used), csv.Number(x.Emitted(used)), csv.Empty(), csv.Empty(), csv.Empty(), csv.Empty(), csv.Empty())
+				row := append(head[:3:3], csv.Text(x.Name), mass(used), mass(x.Emitted(used)), csv.Empty(), csv.Empty(), csv.Empty(), csv.Empty(), csv.Empty())
 				if m.Known {
 					year := float64(m.Used[i]) / 1000
-					row[6], row[7] = csv.Number(year), csv.Number(x.Emitted(year))
+					row[6], row[7] = mass(year), mass(x.Emitted(year))
 				}
 				if err := out.Row(row...); err != nil {
 					return err
@@ -121,7 +123,8 @@ type permitLever struct {
 	Keeps bool   `json:"keeps_subpart_vvvv"`
 }
 
-// PermitJSON writes a permit ledger in full; what is not known is null.
+// PermitJSON writes a permit ledger in full, in kg whatever the scenario says, as
+// the names of its keys tell; what is not known is null.
 func PermitJSON(w io.Writer, p *view.Permit) error {
 	s := p.Ledger.Setup
 	d := permitDocument{Caution: view.PermitCaution, Scenario: p.Study.Scenario, Name: p.Study.Base().Name, Orders: p.Orders, Seed: p.Study.Seed,

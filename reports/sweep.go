@@ -67,7 +67,7 @@ func SweepCSV(w io.Writer, s *view.Sweep) error {
 				if r >= len(v) || math.IsNaN(v[r]) {
 					continue
 				}
-				if err := out.Row(csv.Text(f.Name), csv.Int(int64(r+1)), csv.Text(m.Name), csv.Number(v[r]), csv.Text(m.Unit)); err != nil {
+				if err := out.Row(csv.Text(f.Name), csv.Int(int64(r+1)), csv.Text(m.Name), csv.Number(v[r]), csv.Text(s.UnitOf(&m))); err != nil {
 					return err
 				}
 			}
@@ -140,7 +140,7 @@ func settingOf(s *view.Sweep, f *study.Figures, values []string) setting {
 			continue
 		}
 		low, high := ends(x)
-		out.Metrics[m.Name] = &level{Mean: x.Mean, Low: low, High: high, N: x.N, Unit: m.Unit}
+		out.Metrics[m.Name] = &level{Mean: x.Mean, Low: low, High: high, N: x.N, Unit: s.UnitOf(&m)}
 		if d, ok := f.Difference(&s.Base, &m, len(s.Points)); ok && values != nil {
 			out.Difference[m.Name] = gainOf(d)
 		}

@@ -98,6 +98,39 @@ func (v *Value) Assumptions(sys unit.System) []Input {
 	return list
 }
 
+// Assumptions are those of the plant's inputs, with values, defaults and limits
+// in the units and the currency that the scenario asks for. Texts about an input
+// and its source stay as they are written.
+func (p *Plant) Assumptions() []Input {
+	style := p.Style()
+	list := p.Value.Assumptions(style.System)
+	i := 0
+	p.Value.leaves(false, func(leaf *Value, _ bool) {
+		in := &list[i]
+		i++
+		k := leaf.branch.row.Kind
+		if !isNumber(k) {
+			return
+		}
+		if leaf.given {
+			in.Value = style.Format(k, leaf.number)
+		}
+		if row := leaf.branch.row; row.Default != "" && in.Default == row.Default {
+			in.Default = style.Text(k, row.Default)
+		}
+		if in.Range != "" {
+			in.Range = leaf.branch.rangeIn(style, in.Value)
+		}
+	})
+	return list
+}
+
+// rangeIn is rangeOf in a style, in the unit of a value beside it.
+func (b *branch) rangeIn(style unit.Style, value string) string {
+	low, high := b.row.Limits()
+	return between(low, high, func(x float64) string { return style.Like(b.row.Kind, x, value) })
+}
+
 // changed reports whether a value differs from the default of its row.
 func (v *Value) changed() bool {
 	row := v.branch.row

@@ -15,12 +15,17 @@ func (p *Plant) Money() *money.Setup { return p.money }
 func (p *Plant) Currency() string { return p.Value.At("currency").Text() }
 
 // Units is the family of units in which outputs are written.
-func (p *Plant) Units() unit.System {
-	if p.Value.At("units").Text() == "SI" {
+func (p *Plant) Units() unit.System { return unitsOf(p.Value) }
+
+func unitsOf(v *Value) unit.System {
+	if v.At("units").Text() == "SI" {
 		return unit.Metric
 	}
 	return unit.US
 }
+
+// Style is how values are written in outputs.
+func (p *Plant) Style() unit.Style { return unit.Style{System: p.Units(), Currency: p.Currency()} }
 
 // prices reads what things cost.
 func (b *builder) prices(f *record.Frame) *money.Setup {

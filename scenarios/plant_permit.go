@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"moldturn/sim/param"
+	"moldturn/sim/param/unit"
 	"moldturn/sim/permit"
 	"moldturn/sim/record"
 	"moldturn/sim/study"
@@ -37,7 +38,7 @@ func (b *builder) permits(f *record.Frame) *permit.Setup {
 		s.Cap = c.Kilograms()
 	}
 	l := v.At("levers")
-	s.Steps = permit.Steps{ResinHAP: 100 * l.At("resin_hap").Share(), GelHAP: 100 * l.At("gel_hap").Share(), Film: l.At("film").Millimeters(),
+	s.Steps = permit.Steps{ResinHAP: 100 * l.At("resin_hap").Share(), GelHAP: 100 * l.At("gel_hap").Share(), Film: l.At("film").Millimeters(), FilmText: unit.Format(param.Length, l.At("film").Millimeters(), unitsOf(b.v)),
 		Transfer: l.At("transfer").Share(), Glass: l.At("glass").Share(), Flushes: l.At("flushes").Share()}
 	var places []*Value
 	for name, m := range v.Each("materials") {

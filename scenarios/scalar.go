@@ -70,16 +70,20 @@ func parseInRange(row param.Row, kind param.Kind, text string) (float64, error) 
 
 // rangeText writes limits in the unit that like is written in.
 func rangeText(kind param.Kind, low, high float64, like string) string {
-	from, to := unit.FormatLike(kind, low, like), unit.FormatLike(kind, high, like)
+	return between(low, high, func(x float64) string { return unit.FormatLike(kind, x, like) })
+}
+
+// between puts limits in words.
+func between(low, high float64, write func(float64) string) string {
 	switch {
 	case math.IsInf(high, 1) && math.IsInf(low, -1):
 		return ""
 	case math.IsInf(high, 1):
-		return from + " or more"
+		return write(low) + " or more"
 	case math.IsInf(low, -1):
-		return "at most " + to
+		return "at most " + write(high)
 	}
-	return from + " to " + to
+	return write(low) + " to " + write(high)
 }
 
 // parseDist reads a distribution whose single amounts are in the row's range.

@@ -66,7 +66,7 @@ func check(c *Context, o *common, shop *floorFlags) error {
 		return checkFloor(c, s, shop, warnings, false)
 	}
 	fmt.Fprintln(c.Stdout)
-	return writeHand(c, s.Base.Plan(), &t)
+	return writeHand(c, s.Base.Plan(), &t, s.Base.Style())
 }
 
 // complain tells the mistakes and fails.

@@ -9,13 +9,14 @@ import (
 	"moldturn/reports/table"
 	"moldturn/sim"
 	paper "moldturn/sim/hand"
+	"moldturn/sim/param/unit"
 )
 
 // usual is what the trade knows of the distance between paper and floor.
 const usual = "Waiting, shifts and bad luck usually cost 20 to 40 % of what is worked out by hand (common practice, no source); \"moldturn compare\" simulates them."
 
 // writeHand shows the paper with its arithmetic.
-func writeHand(c *Context, p *sim.Plan, t *paper.Table) error {
+func writeHand(c *Context, p *sim.Plan, t *paper.Table, style unit.Style) error {
 	tables := []cells.Table{moldTable(t), wholeShifts(t), craftTable(t)}
 	if places := placeTable(t); len(places.Rows) > 0 {
 		tables = append(tables, places)
@@ -24,7 +25,7 @@ func writeHand(c *Context, p *sim.Plan, t *paper.Table) error {
 		return err
 	}
 	fmt.Fprintln(c.Stdout)
-	for _, line := range append(basis(p, t), verdict(t), usual) {
+	for _, line := range append(basis(p, t, style), verdict(t), usual) {
 		fmt.Fprint(c.Stdout, table.Wrap(line, table.Style{}))
 	}
 	return nil
@@ -114,7 +115,7 @@ func boatsOf(perBoat, boats float64) string {
 
 // basis says what the paper stands on: the mix of boats and the shares of the
 // year.
-func basis(p *sim.Plan, t *paper.Table) []string {
+func basis(p *sim.Plan, t *paper.Table, style unit.Style) []string {
 	var mix []string
 	for _, m := range t.Models {
 		mix = append(mix, fmt.Sprintf("%s %s %%", m.Name, fixed(100*m.Share, 0)))
@@ -123,7 +124,7 @@ func basis(p *sim.Plan, t *paper.Table) []string {
 	if every := t.StripShare; every > 0 {
 		line += fmt.Sprintf("A mold is stripped every %s turns. ", fixed(1/every, 1))
 	}
-	return []string{line + fmt.Sprintf("Cure runs at %s of its speed at 25 °C, the mean of the year. Weeks are open weeks with holidays taken out.", fixed(t.CureSpeed, 2))}
+	return []string{line + fmt.Sprintf("Cure runs at %s of its speed at %s, the mean of the year. Weeks are open weeks with holidays taken out.", fixed(t.CureSpeed, 2), style.Temperature(25))}
 }
 
 // verdict names the tightest limits.

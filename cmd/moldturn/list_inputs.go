@@ -7,7 +7,6 @@ import (
 	"moldturn/reports/cells"
 	"moldturn/scenarios"
 	"moldturn/sim/param"
-	"moldturn/sim/param/unit"
 )
 
 // inputRow is one input; Value, Changed and Place belong to a scenario.
@@ -31,7 +30,7 @@ func inputRowOf(in scenarios.Input) inputRow {
 
 func listInputs(s *scenarios.Scenario) (*sheet, error) {
 	if s != nil {
-		return listValues(s.Base.Value), nil
+		return listValues(s.Base), nil
 	}
 	tree, err := scenarios.Inputs()
 	if err != nil {
@@ -61,10 +60,10 @@ func hasDefault(in scenarios.Input) bool {
 
 // listValues lists the values of a scenario, those written in it with their
 // places.
-func listValues(v *scenarios.Value) *sheet {
+func listValues(p *scenarios.Plant) *sheet {
 	rows := []inputRow{}
 	out := &sheet{tables: []cells.Table{markTable()}}
-	for _, in := range v.Assumptions(unit.Metric) {
+	for _, in := range p.Assumptions() {
 		row := inputRowOf(in)
 		row.Value, row.Changed, row.Place = &in.Value, &in.Changed, &in.Place
 		rows = append(rows, row)

@@ -8,6 +8,7 @@ import (
 	"moldturn/reports/cells"
 	"moldturn/scenarios"
 	"moldturn/sim"
+	"moldturn/sim/param/unit"
 )
 
 // partRow is one part of one boat.
@@ -24,9 +25,10 @@ type partRow struct {
 }
 
 func listModels(s *scenarios.Scenario) (*sheet, error) {
-	p := s.Base.Plan()
+	p, style := s.Base.Plan(), s.Base.Style()
 	rows := []partRow{}
-	t := cells.Table{Columns: columns("model", ">orders a week", "part", ">area, m2", ">molds", ">in reserve", "gel coat", "color", ">bands, %")}
+	_, sign := style.SquareMeters(0)
+	t := cells.Table{Columns: columns("model", ">orders a week", "part", ">area, "+sign, ">molds", ">in reserve", "gel coat", "color", ">bands, %")}
 	for i := range p.Models {
 		for k, part := range p.Models[i].Parts {
 			row := partRowOf(p, i, &p.Parts[part])
@@ -39,7 +41,8 @@ func listModels(s *scenarios.Scenario) (*sheet, error) {
 			if color == "" {
 				color = "of the boat"
 			}
-			t.Rows = append(t.Rows, cells.Texts(model, orders, row.Part, number(row.Area), strconv.Itoa(row.Molds),
+			area, _ := style.SquareMeters(row.Area)
+			t.Rows = append(t.Rows, cells.Texts(model, orders, row.Part, number(area), strconv.Itoa(row.Molds),
 				strconv.Itoa(row.Reserve), row.Grade, color, number(100*row.BandShare)))
 		}
 	}
@@ -116,7 +119,7 @@ func listSteps(s *scenarios.Scenario) (*sheet, error) {
 			out.tables = append(out.tables, t)
 		}
 	}
-	out.tables = append(out.tables, stepsKey())
+	out.tables = append(out.tables, stepsKey(s.Base.Style()))
 	out.rows = rows
 	return out, nil
 }
@@ -209,10 +212,10 @@ func (r *stepRow) then() string {
 }
 
 // stepsKey says how to read the tables of steps.
-func stepsKey() cells.Table {
+func stepsKey(style unit.Style) cells.Table {
 	t := cells.Table{Title: "How to read this", Columns: columns("column", "what it says")}
 	for _, row := range [][2]string{
-		{"people × hours", "people wanted (the least it runs with) × mean hours with all of them; waits run by the clock, or cure: hours at 25 °C, longer in a cool shop"},
+		{"people × hours", "people wanted (the least it runs with) × mean hours with all of them; waits run by the clock, or cure: hours at " + style.Temperature(25) + ", longer in a cool shop"},
 		{"places", "+ is taken and kept, − is given back, with is needed while it runs"},
 		{"end", "at the end of a shift: pause, go on next shift; finish, begun only if it ends about with the day; fit, begun only if it fits into the shift"},
 		{"when", "the step is left out unless this holds; empty: always"},

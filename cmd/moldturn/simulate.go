@@ -12,7 +12,6 @@ import (
 
 	"moldturn/reports/view"
 	"moldturn/scenarios"
-	"moldturn/sim/param/unit"
 	"moldturn/sim/study"
 )
 
@@ -52,7 +51,7 @@ func studyOf(s *scenarios.Scenario, setup *study.Setup, runs []study.Runs) *view
 	if note := s.Base.Value.At("note"); note.Given() {
 		v.Note = note.Text()
 	}
-	v.Inputs = inputsOf(s.Base.Value.Assumptions(unit.Metric))
+	v.Inputs = inputsOf(s.Base.Assumptions())
 	paper := byHand(s.Base)
 	v.Hand = &paper
 	for i := range runs {

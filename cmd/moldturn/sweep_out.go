@@ -1,12 +1,9 @@
 package main
 
 import (
-	"strings"
-
 	"moldturn/reports"
 	"moldturn/reports/table"
 	"moldturn/reports/view"
-	"moldturn/sim/param/unit"
 	"moldturn/sim/study"
 )
 
@@ -18,11 +15,11 @@ func sweepOf(op *opened, h *study.Head, d *study.Design, of []study.Metric, valu
 	if note := op.Base.Value.At("note"); note.Given() {
 		v.Note = note.Text()
 	}
-	currency := op.Base.Value.At("currency").Text()
+	v.Currency = op.Base.Currency()
 	for i := range v.Of {
-		v.Of[i].Unit = strings.Replace(v.Of[i].Unit, "$", currency, 1)
+		v.Of[i].Unit = v.UnitOf(&v.Of[i])
 	}
-	v.Inputs = inputsOf(op.Base.Value.Assumptions(unit.Metric))
+	v.Inputs = inputsOf(op.Base.Assumptions())
 	v.Base = study.Figures{Name: op.baseName(), Values: values(0)}
 	if len(v.Base.Values) == 0 {
 		missing++

@@ -4,26 +4,32 @@ import (
 	"moldturn/reports/cells"
 	"moldturn/sim/clock"
 	"moldturn/sim/cure"
+	units "moldturn/sim/param/unit"
 )
 
-// HoldCard is the card that a supervisor posts on the wall: how long parts stay
+// HoldCard is the card in °C.
+func HoldCard(h *cure.Hold) cells.Table { return HoldCardIn(h, units.Style{}) }
+
+// HoldCardIn is the card that a supervisor posts on the wall: how long parts stay
 // in their molds at a shop temperature, and where waiting is of no use.
-func HoldCard(h *cure.Hold) cells.Table {
+func HoldCardIn(h *cure.Hold, style units.Style) cells.Table {
+	_, sign := style.Degrees(0)
 	t := cells.Table{
 		Title: "Hold in the mold after the last labor, to a Barcol hardness of " + fixed(h.Hardness, 0),
 		Columns: []cells.Column{
-			{Head: "shop, °C", Align: cells.Right}, {Head: "°F", Align: cells.Right}, {Head: "hold, h", Align: cells.Right},
+			{Head: "shop, " + sign, Align: cells.Right}, {Head: "hold, h", Align: cells.Right},
 			{Head: "hard enough after, h", Align: cells.Right}, {Head: "Barcol after " + fixed(h.Clock.Hours(), 0) + " h", Align: cells.Right},
 			{Head: "never harder than", Align: cells.Right},
 		},
 		Notes: []string{"Waiting is of no use here: the shop is too cold for that hardness, or it would take too long. The mold needs heat."},
 	}
 	for _, r := range h.Rows(cure.CardTemperatures()) {
-		row := cells.Texts(fixed(r.TempC, 0), fixed(r.TempC*1.8+32, 0), "needs heat", "–", fixed(r.AtClock, 0), fixed(r.Ceiling, 0))
+		shop, _ := style.Degrees(r.TempC)
+		row := cells.Texts(fixed(shop, 0), "needs heat", "–", fixed(r.AtClock, 0), fixed(r.Ceiling, 0))
 		if r.NeedsHeat {
-			row.Cells[2].Notes = []int{0}
+			row.Cells[1].Notes = []int{0}
 		} else {
-			row.Cells[2].Text, row.Cells[3].Text = wholeUp(r.Hold), wholeUp(r.Wait)
+			row.Cells[1].Text, row.Cells[2].Text = wholeUp(r.Hold), wholeUp(r.Wait)
 		}
 		t.Rows = append(t.Rows, row)
 	}

@@ -17,6 +17,9 @@ type Money struct {
 	Units    units.System
 }
 
+// Style is how values of inputs are written.
+func (m Money) Style() units.Style { return units.Style{System: m.Units, Currency: m.Currency} }
+
 // grain is the power of ten to which an amount known to ± half is rounded: one
 // digit of the half width is kept, two where it begins low (see decimals).
 // Without a half width it is 1.
@@ -126,3 +129,7 @@ func (m Money) measure(u string) (string, float64) {
 	}
 	return u, 1
 }
+
+// Measure is a unit of the ledger in the chosen family of units, and how many
+// of it one of the ledger's is.
+func (m Money) Measure(unit string) (name string, factor float64) { return m.measure(unit) }

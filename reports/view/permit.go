@@ -44,6 +44,12 @@ func (p *Permit) small() mass {
 	return mass{1, "kg"}
 }
 
+// Mass is the unit in which what is used is written, and how many kg it is.
+func (p *Permit) Mass() (name string, kg float64) {
+	m := p.small()
+	return m.name, m.kg
+}
+
 // of prints kg with three digits.
 func (m mass) of(kg float64) string { return significant(kg/m.kg, 3) }
 

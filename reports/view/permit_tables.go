@@ -39,7 +39,7 @@ func right(heads ...string) []cells.Column {
 func (p *Permit) MonthEnds() cells.Table {
 	t := p.ton()
 	table := cells.Table{Title: "Month-ends, each looking back over twelve months", Columns: right("end of", "boats", "HAP, "+t.name, "12 months, "+t.name, "8 of 10",
-		"averaged, kg", "limit, kg", "of limit", "keeps")}
+		"averaged, "+p.small().name, "limit, "+p.small().name, "of limit", "keeps")}
 	for n, m := range p.Ledger.Months() {
 		row := cells.Texts(p.monthShort(n), fixed(m.Boats, 1), t.of(m.HAP), "–", "–", "–", "–", "–", "–")
 		if m.Known {
@@ -52,7 +52,7 @@ func (p *Permit) MonthEnds() cells.Table {
 				share = perHundred(m.Emissions / m.Limit)
 			}
 			row = cells.Texts(p.monthShort(n), fixed(m.Boats, 1), t.of(m.HAP), t.of(m.Rolling), t.of(m.Low)+" to "+t.of(m.High),
-				fixed(m.Emissions, 0), fixed(m.Limit, 0), share, keeps)
+				fixed(m.Emissions/p.small().kg, 0), fixed(m.Limit/p.small().kg, 0), share, keeps)
 			if m.Over > 0 {
 				row.Cells[3].Notes = []int{1}
 			}

@@ -12,6 +12,7 @@ import (
 // Sweep is a finished sweep: the plant as it is, and with the values of each
 // point.
 type Sweep struct {
+	Currency     string // sign of amounts; "" for $
 	Scenario     string // name of the plant
 	Note         string // a sentence of the user about it, may be empty
 	Seed         uint64
@@ -85,4 +86,12 @@ func (s *Sweep) paths() []string {
 // title is what the page is called.
 func (s *Sweep) title() string {
 	return s.Scenario + ": " + strings.Join(s.paths(), " and ") + " varied"
+}
+
+// UnitOf is the unit of a figure, amounts in the currency of the scenario.
+func (s *Sweep) UnitOf(m *study.Metric) string {
+	if s.Currency == "" {
+		return m.Unit
+	}
+	return strings.Replace(m.Unit, "$", s.Currency, 1)
 }

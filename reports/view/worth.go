@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"time"
 
 	"moldturn/reports/cells"
 	"moldturn/sim/stats"
@@ -35,6 +36,14 @@ func (w *Worth) Headline() string {
 	return text
 }
 
+// currency is the sign of amounts.
+func (w *Worth) currency() string {
+	if w.Study == nil || w.Study.Money.Currency == "" {
+		return "$"
+	}
+	return w.Study.Money.Currency
+}
+
 // bestIn is the row of the addition that clearly adds most in a month, or -1.
 func (w *Worth) bestIn(month int) int {
 	best := -1
@@ -58,27 +67,55 @@ func (w *Worth) Table() cells.Table {
 		priced = priced || w.Rows[i].Priced
 	}
 	if priced {
-		t.Columns = append(t.Columns, cells.Column{Head: "$ a week of one more", Align: cells.Right})
+		t.Columns = append(t.Columns, cells.Column{Head: w.currency() + " a week of one more", Align: cells.Right})
 	}
 	for i := range w.Rows {
 		r := &w.Rows[i]
 		if r.Steps < 0 {
 			continue
 		}
-		less := "–"
+		less, lessMoney := "–", "–"
 		for k := range w.Rows {
 			if w.Rows[k].Lever == r.Lever && w.Rows[k].Steps < 0 {
-				less = difference(w.Rows[k].Year)
+				less, lessMoney = difference(w.Rows[k].Year), dollars(w.Rows[k].Money)
 			}
 		}
 		row := cells.Texts(w.Levers[r.Lever], fmt.Sprint(w.Now[r.Lever]), difference(r.Year), difference(r.Months[0]), difference(r.Months[6]), less)
 		if priced {
-			row.Cells = append(row.Cells, cells.Cell{Text: difference(r.Money)})
+			row.Cells = append(row.Cells, cells.Cell{Text: dollars(r.Money)}, cells.Cell{Text: lessMoney})
 		}
 		t.Rows = append(t.Rows, row)
 	}
 	return t
 }
+
+// Months is one row for each lever: what one more adds in boats a week, month by
+// month. A gain that luck could have made is left empty.
+func (w *Worth) Months() cells.Table {
+	t := cells.Table{Title: "One more, month by month: boats a week where it is clear", Columns: []cells.Column{{Head: "what"}}}
+	for m := range 12 {
+		t.Columns = append(t.Columns, cells.Column{Head: time.Month(m + 1).String()[:3], Align: cells.Right})
+	}
+	for i := range w.Rows {
+		r := &w.Rows[i]
+		if r.Steps < 0 {
+			continue
+		}
+		row := cells.Texts(w.Levers[r.Lever])
+		for _, d := range r.Months {
+			text := ""
+			if d.Clear {
+				text = signed(d.Mean, decimals(d.Half, 1))
+			}
+			row.Cells = append(row.Cells, cells.Cell{Text: text})
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+// Limits says what work waits for in January and in July, side by side.
+func (w *Worth) Limits() []string { return w.Study.Limits() }
 
 // difference is a paired difference as text: not clear where it is not.
 func difference(d stats.Difference) string {
@@ -86,6 +123,14 @@ func difference(d stats.Difference) string {
 		return "not clear"
 	}
 	return signedHalf(d)
+}
+
+// dollars is a difference of money as text, in whole units.
+func dollars(d stats.Difference) string {
+	if !d.Clear {
+		return "not clear"
+	}
+	return signed(d.Mean, 0) + " ± " + fixed(d.Half, 0)
 }
 
 // signedHalf is "+0.52 ± 0.05", to the digits the interval supports.

@@ -25,7 +25,7 @@ func price(path, value, doc string, mark param.Mark, source string) param.Row {
 
 func laborInputs() []param.Row {
 	return []param.Row{
-		{Path: "currency", Kind: param.Text, Default: "$", Doc: "sign put before amounts in all outputs; in a scenario amounts are written with $ whatever it is", Mark: param.User, Source: yours},
+		{Path: "currency", Kind: param.Text, Default: "$", Doc: "sign put before amounts in all outputs; in a scenario amounts are written with it, or with the dollar sign whatever it is", Mark: param.User, Source: yours},
 		{Path: "units", Kind: param.Choice, Choices: []string{"US", "SI"}, Default: "US", Doc: "units of outputs: US customary, or SI", Mark: param.User, Source: yours},
 		{Path: "money", Kind: param.Group, Optional: true, Doc: "what things cost; without it no ledger is kept", Mark: param.User, Source: yours},
 		price("money.wage", "$20.76", "wage of a regular hour of crafts that money.wages does not name", param.Published,
@@ -116,7 +116,7 @@ func investInputs() []param.Row {
 	return []param.Row{
 		{Path: "money.discount", Kind: param.Share, Low: 0, High: 1, Default: "10 %", Doc: "discount rate a year for investments, before taxes", Mark: param.Assumption, Source: guessed},
 		{Path: "investments", Kind: param.Map, Optional: true, Doc: "what alternatives cost to make, by name of the alternative", Mark: param.User, Source: yours},
-		price("investments.*.purchase", "$0", "what is paid at the start; $0 with more molds than today: the price of those molds", param.User, yours),
+		price("investments.*.purchase", "$0", "what is paid at the start; nothing with more molds than today: the price of those molds", param.User, yours),
 		{Path: "investments.*.lead", Kind: param.Duration, Low: 0, High: 1e5, Default: "6 wk", Doc: "from payment to first use", Mark: param.Memory, Source: "a mold off an existing master takes 4 – 6 – 12 weeks; " + memory},
 		{Path: "investments.*.life", Kind: param.Count, Low: 1, High: 100, Default: "5", Doc: "years of use", Mark: param.Published, Source: "five or more years from a working mold: \"How fiberglass boats are made\", boating supply article"},
 		price("investments.*.residual", "$0", "worth at the end of its life", param.User, yours),

@@ -7,6 +7,7 @@ type Steps struct {
 	ResinHAP float64 // points of weight percent off production resin
 	GelHAP   float64 // points off gel coat
 	Film     float64 // mm off the gel coat
+	FilmText string  // the same in words: "1 mil"
 	Transfer float64 // share on top of transfer
 	Glass    float64 // share of glass on top
 	Flushes  float64 // share of flushes that no longer happen, 0 … 1
@@ -36,7 +37,7 @@ func (s *Setup) Levers() []Lever {
 		return c.lessHAP(x.GelHAP, func(o Operation) bool { return o == PigmentedGel || o == ClearGel })
 	})
 	add("resin put on nonatomized", (*Setup).calmResin)
-	add(fmt.Sprintf("gel coat film thinner by %.3g mil", x.Film/0.0254), (*Setup).thinner)
+	add("gel coat film thinner by "+x.FilmText, (*Setup).thinner)
 	add(fmt.Sprintf("transfer better by %.3g points", 100*x.Transfer), (*Setup).landMore)
 	add(fmt.Sprintf("%.3g points more glass in the laminate", 100*x.Glass), (*Setup).moreGlass)
 	add(fmt.Sprintf("%.0f %% fewer gun flushes", 100*x.Flushes), (*Setup).fewerFlushes)
