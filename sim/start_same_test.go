@@ -76,3 +76,36 @@ func TestStockOfAPlantWithoutLuck(t *testing.T) {
 	}
 	t.Logf("%d pulls and shipments agree", lines)
 }
+
+// A run that began from a floor can be saved and resumed like any other, with
+// its changed days, people out and places down.
+func TestRunsFromAFloorAreSaved(t *testing.T) {
+	airs := randomAirs()
+	for n := range 12 {
+		m := randomPlan(n)
+		air := airs[m.air]
+		r := Begin(m.p, air, 1, 0, record.Nothing{})
+		if r.Until(m.p.Length/3) != nil {
+			continue
+		}
+		s := r.TakeStock()
+		day := int(s.At / clock.Day)
+		s.Days = []StartDay{{From: day + 2, To: day + 2, Craft: None}}
+		s.Out = []StartOut{{Craft: 0, People: 1, From: day + 3, To: day + 5}}
+		s.Down = append(s.Down, StartDown{Place: boothPlace, Unit: 0, From: s.At + 30*clock.Hour, To: s.At + 70*clock.Hour})
+		whole, first, rest := &scribe{}, &scribe{}, &scribe{}
+		errWhole := SimulateFrom(m.p, air, s, 3, 0, whole)
+		a, err := BeginFrom(m.p, air, s, 3, 0, first)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if a.Until(s.At+50*clock.Hour) != nil {
+			continue
+		}
+		b := reopened(t, a, air, rest)
+		errRest := b.Finish()
+		if got := append(first.lines, rest.lines...); !slices.Equal(got, whole.lines) || fmt.Sprint(errWhole) != fmt.Sprint(errRest) {
+			t.Errorf("plant %d: %d facts, %d unsplit; %v, %v", n, len(got), len(whole.lines), errRest, errWhole)
+		}
+	}
+}
