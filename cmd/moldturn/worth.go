@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 
+	"moldturn/reports/cells"
 	"moldturn/reports/table"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
@@ -19,7 +20,7 @@ func worthCommand() *command {
 		help: `Simulates the plant with one person more and one less on every shift of every
 craft, one place more and less, one mold set more and less for every model, all
 under the same luck, and ranks them by what they add in boats a week: over the
-year, and in January and July. The intervals hold together for all of them.`,
+year and month by month. The intervals hold together for all of them.`,
 		args:  scenarioArg(),
 		flags: o.add,
 		run:   func(c *Context) error { return worth(c, o) },
@@ -68,11 +69,18 @@ func worth(c *Context, o *common) error {
 	if _, err := fmt.Fprint(c.Stdout, table.Wrap(w.Headline(), table.Style{}), "\n"); err != nil {
 		return err
 	}
-	if err := table.Write(c.Stdout, w.Table(), table.Style{}); err != nil {
-		return err
+	for _, t := range []cells.Table{w.Table(), w.Months()} {
+		if err := table.Write(c.Stdout, t, table.Style{}); err != nil {
+			return err
+		}
+		fmt.Fprintln(c.Stdout)
 	}
-	_, err = fmt.Fprintf(c.Stdout, "\n%s", table.Wrap(w.Study.Known(), table.Style{}))
-	return err
+	for _, line := range append(w.Limits(), w.Study.Known()) {
+		if _, err := fmt.Fprint(c.Stdout, table.Wrap(line, table.Style{})); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // moveLever makes the alternative of a lever moved by some steps; ok is false
@@ -95,17 +103,25 @@ func worthJSON(c *Context, w *view.Worth) error {
 		Clear bool    `json:"clear"`
 	}
 	type row struct {
-		Lever   string `json:"lever"`
-		Now     int    `json:"now"`
-		Steps   int    `json:"steps"`
-		Boats   gain   `json:"boats_per_week"`
-		January gain   `json:"january"`
-		July    gain   `json:"july"`
+		Lever  string   `json:"lever"`
+		Now    int      `json:"now"`
+		Steps  int      `json:"steps"`
+		Boats  gain     `json:"boats_per_week"`
+		Months [12]gain `json:"boats_per_week_by_month"` // January first
+		Money  *gain    `json:"dollars_per_week"`        // null without prices
 	}
 	of := func(d stats.Difference) gain { return gain{d.Mean, d.Low, d.High, d.Clear} }
 	rows := []row{}
 	for _, r := range w.Rows {
-		rows = append(rows, row{w.Levers[r.Lever], w.Now[r.Lever], r.Steps, of(r.Year), of(r.Months[0]), of(r.Months[6])})
+		line := row{Lever: w.Levers[r.Lever], Now: w.Now[r.Lever], Steps: r.Steps, Boats: of(r.Year)}
+		for m, d := range r.Months {
+			line.Months[m] = of(d)
+		}
+		if r.Priced {
+			money := of(r.Money)
+			line.Money = &money
+		}
+		rows = append(rows, line)
 	}
 	e := json.NewEncoder(c.Stdout)
 	e.SetIndent("", "  ")
