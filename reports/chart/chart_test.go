@@ -83,7 +83,7 @@ func TestTables(t *testing.T) {
 	}{
 		{demoScatter(plain), "2|third Rush 23 mold|4.10|4.00 to 4.20|86.2|85.6 to 86.8|nothing better on both|\n"},
 		{demoStack(plain), "Rush 23|36.0 (21 %)|40.0 (24 %)|22.0 (13 %)|6.0 (4 %)|3.0 (2 %)|0.0 (0 %)|61.0 (36 %)|168.0|\n"},
-		{demoIntervals(plain), "wax every 6 pulls|-0.08|-0.12 to -0.04|\n"},
+		{demoIntervals(plain), "wax every 6 pulls|−0.08|−0.12 to −0.04|\n"},
 		{demoPareto(plain), "print-through|14.2|40 %|40 %|\nporosity|9.5|27 %|67 %|\n"},
 		{demoGantt(plain), "Rush 23 mold 1|lay-up|worked on|Sun Mar 2 21:00|Mon Mar 3 06:00|\n"},
 		{demoLoads(plain), "week 29|90|110|70|55|50|22|\n"},
