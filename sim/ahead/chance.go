@@ -1,6 +1,7 @@
 package ahead
 
 import (
+	"math"
 	"slices"
 
 	"moldturn/sim/clock"
@@ -24,15 +25,16 @@ func (w When) By(t clock.Time) float64 {
 // Ever is the share of futures in which it happens.
 func (w When) Ever() float64 { return w.By(clock.Never) }
 
-// Surely is the earliest instant by which it has happened in a share p of the
-// futures, as "9 times in 10 by": the ⌈p·n⌉-th smallest. clock.Never when it
-// does not happen in so many.
+// Surely is the instant by which it happens with chance p, as "9 times in 10 by":
+// the ⌈p·(n+1)⌉-th smallest of n futures, which one more future stays under with
+// that chance (order statistics: David and Nagaraja, Order Statistics, section
+// 2; from memory). clock.Never when it does not happen in so many.
 func (w When) Surely(p float64) clock.Time {
 	if len(w) == 0 {
 		return clock.Never
 	}
 	sorted := slices.Sorted(slices.Values(w))
-	k := int(p*float64(len(w)) + 0.999999)
+	k := int(math.Ceil(p*float64(len(w)+1) - 1e-9))
 	return sorted[min(max(k, 1), len(w))-1]
 }
 

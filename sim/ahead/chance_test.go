@@ -12,7 +12,7 @@ func TestWhen(t *testing.T) {
 	for _, c := range []struct {
 		share float64
 		want  clock.Time
-	}{{0.5, 5}, {0.9, 9}, {0.91, clock.Never}, {1, clock.Never}, {0.1, 1}, {0, 1}} {
+	}{{0.5, 6}, {0.8, 9}, {0.82, clock.Never}, {1, clock.Never}, {0.1, 2}, {0, 1}} {
 		if got := w.Surely(c.share); got != c.want {
 			t.Errorf("surely %v: %v, want %v", c.share, got, c.want)
 		}

@@ -14,6 +14,8 @@ type Future struct {
 	Ships []record.Ship
 	Notes []record.Note
 	Short [][]clock.Time // by craft and day after the morning: time that work waited for people of the craft who were at work
+	Free  [][]clock.Time // the same: time of people who were at work without any
+	There [][]clock.Time // the same: time of people who were at work at all
 }
 
 // Task is one thing that is done to a mold, a part or a boat.
@@ -29,6 +31,7 @@ type Task struct {
 	Ready       clock.Time // when it could have begun, for all that went before: of a pull the end of the hold
 	Began       clock.Time // clock.Never: not in the time looked at
 	End         clock.Time // of work so far
+	Worked      clock.Time // time of work, nights and waits left out
 	Over        bool       // done before the end of the time looked at
 }
 
@@ -50,9 +53,11 @@ type keeper struct {
 }
 
 func newKeeper(f *Future, from clock.Time, crafts, days int) *keeper {
-	f.Short = make([][]clock.Time, crafts)
-	for c := range f.Short {
-		f.Short[c] = make([]clock.Time, days)
+	for _, to := range []*[][]clock.Time{&f.Short, &f.Free, &f.There} {
+		*to = make([][]clock.Time, crafts)
+		for c := range *to {
+			(*to)[c] = make([]clock.Time, days)
+		}
 	}
 	return &keeper{f: f, from: from, open: map[int32]int{}, repeats: map[int32]int32{}}
 }
@@ -60,7 +65,7 @@ func newKeeper(f *Future, from clock.Time, crafts, days int) *keeper {
 // Span implements record.Observer.
 func (k *keeper) Span(s *record.Span) {
 	if !s.Working && s.Cause.Reason == record.NoCrew {
-		k.waits(s)
+		k.spread(k.f.Short[s.Cause.Of], s.From, s.To, 1)
 	}
 	if s.Job < 0 {
 		return
@@ -86,27 +91,32 @@ func (k *keeper) Span(s *record.Span) {
 	t := &k.f.Tasks[i]
 	if s.Working {
 		t.Began = min(t.Began, s.From)
+		t.Worked += s.To - s.From
 		t.End, t.Craft, t.Place, t.Unit = s.To, s.Craft, s.Place, s.Unit
 		t.People = max(t.People, s.People)
 	}
 }
 
-// waits counts a wait for people of a craft by days.
-func (k *keeper) waits(s *record.Span) {
-	days := k.f.Short[s.Cause.Of]
-	for t := max(s.From, k.from); t < s.To; {
+// spread adds a stretch of time, times n, to the days it lies in.
+func (k *keeper) spread(days []clock.Time, from, to, n clock.Time) {
+	for t := max(from, k.from); t < to; {
 		day := int((t - k.from) / clock.Day)
 		if day >= len(days) {
 			return
 		}
-		until := min(s.To, k.from+clock.Time(day+1)*clock.Day)
-		days[day] += until - t
+		until := min(to, k.from+clock.Time(day+1)*clock.Day)
+		days[day] += n * (until - t)
 		t = until
 	}
 }
 
 // Use implements record.Observer.
-func (k *keeper) Use(*record.Use) {}
+func (k *keeper) Use(u *record.Use) {
+	if int(u.Pool) < len(k.f.There) && u.Capacity > 0 {
+		k.spread(k.f.There[u.Pool], u.From, u.To, clock.Time(u.Capacity))
+		k.spread(k.f.Free[u.Pool], u.From, u.To, clock.Time(max(u.Capacity-u.Used, 0)))
+	}
+}
 
 // Pull implements record.Observer.
 func (k *keeper) Pull(p *record.Pull) { k.f.Pulls = append(k.f.Pulls, *p) }
