@@ -39,7 +39,7 @@ type Look struct {
 }
 
 // patience is how long one test may use the browser.
-const patience = 2 * time.Minute
+const patience = 8 * time.Minute
 
 // Start starts a browser for the test, or skips the test.
 func Start(t testing.TB) *Browser {

@@ -51,7 +51,7 @@ func visit(t *testing.T, n namer, check func(t *testing.T, tab *browser.Tab), lo
 	for _, look := range looks {
 		t.Run(fmt.Sprintf("%d wide, dark %v", look.Width, look.Dark), func(t *testing.T) {
 			tab := b.Open(t, path, look)
-			browser.Eval[bool](t, tab, probe)
+			browser.Eval[bool](t, tab, browser.Probe)
 			check(t, tab)
 			for _, c := range tab.Complaints() {
 				t.Error(c)
@@ -149,7 +149,7 @@ func sweepTips(t *testing.T, tab *browser.Tab) {
 func TestThemeAndPaper(t *testing.T) {
 	b := browser.Start(t)
 	tab := b.Open(t, written(t, demo(t, plain)), browser.Look{})
-	browser.Eval[bool](t, tab, probe)
+	browser.Eval[bool](t, tab, browser.Probe)
 	ink := func() string { // two frames later, when changes of media have been told
 		return browser.Eval[string](t, tab, `new Promise(function (ok) { requestAnimationFrame(function () {
 			requestAnimationFrame(function () { ok(probe.inkOf('gain')); }); }); })`)

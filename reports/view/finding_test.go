@@ -159,7 +159,7 @@ func TestMoldHoursSumToTheWeek(t *testing.T) {
 func alternativeOf(name string, boats []int, luster float64) Alternative {
 	a := Alternative{Runs: study.Runs{Name: name}, Plan: &sim.Plan{}}
 	for i, n := range boats {
-		r := &record.Result{Frame: record.Frame{Start: shift.DateOf(2027, 1, 4), To: clock.Week}, Shipped: n, Lusters: []float64{luster + 0.001*float64(i%2)}}
+		r := &record.Result{Frame: record.Frame{Start: shift.DateOf(2027, 1, 4), To: clock.Week}, Shipped: n, Lusters: []float64{luster + 0.001*float64(i*len(name)%3)}}
 		a.Outcomes = append(a.Outcomes, study.Outcome{Capacity: r})
 	}
 	return a
@@ -168,8 +168,8 @@ func alternativeOf(name string, boats []int, luster float64) Alternative {
 func TestBestIsNotBeaten(t *testing.T) {
 	base := alternativeOf("base", []int{80, 81, 80, 81}, 97)
 	most := alternativeOf("most", []int{95, 91, 95, 91}, 96)
-	finer := alternativeOf("finer", []int{92, 93, 92, 93}, 97)
-	fewer := alternativeOf("fewer", []int{70, 71, 70, 71}, 99)
+	finer := alternativeOf("finer", []int{92, 93, 92, 94}, 97)
+	fewer := alternativeOf("fewer", []int{70, 71, 70, 72}, 99)
 	for _, test := range []struct {
 		want string
 		all  []Alternative

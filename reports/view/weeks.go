@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"time"
 
 	"moldturn/reports/chart"
 	"moldturn/sim/record"
@@ -27,12 +28,15 @@ func (s *Study) Weeks(i int) (c chart.Band, ok bool) {
 		Figure: chart.Figure{ID: fmt.Sprintf("weeks-%d", i+1), Finding: season(a.Name, quarters(&a.Runs)),
 			Caption: fmt.Sprintf("%s over %d simulated years, with orders always waiting. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears()),
 			Alt:     "Line of boats shipped in each week of the year, with a band around it."},
-		XTitle: "week of the year", Y: chart.Axis{Name: "boats shipped", Unit: "a week", Digits: 1, Zero: true},
+		XTitle: "week that begins about", Y: chart.Axis{Name: "boats shipped", Unit: "a week", Digits: 1, Zero: true},
 		Middle: "mean", Range: "8 years in 10", Series: make([]chart.Ribbon, 1),
+	}
+	if x, ok := a.Summary(metric("orders_per_week")); ok {
+		c.Goals = []chart.Goal{{Label: "orders that come in, mean of the year", Value: x.Mean}}
 	}
 	r := &c.Series[0]
 	for w := range places {
-		c.X = append(c.X, fmt.Sprintf("%d", w+1))
+		c.X = append(c.X, weekName(w))
 		low, middle, high := math.NaN(), math.NaN(), math.NaN()
 		if len(boats[w]) > 0 {
 			q := stats.Quantiles(boats[w], 0.1, 0.9)
@@ -41,6 +45,12 @@ func (s *Study) Weeks(i int) (c chart.Band, ok bool) {
 		r.Low, r.Middle, r.High = append(r.Low, low), append(r.Middle, middle), append(r.High, high)
 	}
 	return c, true
+}
+
+// weekName is the day on which week w of a year begins, but for the weekday: of
+// the years that are shown together each has its own.
+func weekName(w int) string {
+	return time.Date(2027, time.January, 1+7*w, 0, 0, 0, 0, time.UTC).Format("Jan 2")
 }
 
 // byWeek is the boats shipped in each open week, by week of the year. Weeks

@@ -1,0 +1,123 @@
+package decision
+
+import (
+	"strings"
+	"testing"
+
+	"moldturn/reports/page"
+	"moldturn/reports/view"
+	"moldturn/sim"
+	"moldturn/sim/clock"
+	"moldturn/sim/record"
+	"moldturn/sim/shift"
+	"moldturn/sim/stats"
+	"moldturn/sim/study"
+)
+
+// judged is mean ± half, judged as a comparison does.
+func judged(mean, half float64) stats.Difference {
+	d := stats.Difference{Summary: stats.Summary{N: 10, Mean: mean, Half: half, Low: mean - half, High: mean + half, Confidence: 0.95}}
+	d.Clear = d.Low > 0 || d.High < 0
+	return d
+}
+
+func check(t *testing.T, got, want string) {
+	t.Helper()
+	if got = strings.ReplaceAll(got, "\u00a0", " "); got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
+
+func TestYearly(t *testing.T) {
+	check(t, yearly("third set", judged(0.52, 0.07), 50), "In a year of 50 open weeks “third set” makes 26 boats more, with 95 % confidence between 22 and 30.")
+	check(t, yearly("third set", stats.Difference{Summary: stats.Summary{N: 1, Mean: 0.02}}, 50), "In a year of 50 open weeks “third set” makes 1 boat more; one run does not show how sure that is.")
+}
+
+func TestEarns(t *testing.T) {
+	check(t, earns(judged(100, 10), "$100 ± 10"), "Contribution rises by $100 ± 10 a week, before what the change itself costs to buy.")
+	check(t, earns(judged(-100, 10), "$100 ± 10"), "Contribution falls by $100 ± 10 a week, before what the change itself costs to buy.")
+	check(t, earns(judged(100, 200), ""), "Whether contribution rises is not clear.")
+}
+
+func TestRivalsAndWhatTheyCost(t *testing.T) {
+	check(t, rival("a", judged(0.02, 0.05), true, ""), "“a” ships as many: take it if it is easier to do; its luster is the same.")
+	check(t, rival("a", judged(-0.2, 0.05), true, "0.20 ± 0.05"), "“a” ships as many: take it if it is easier to do and a luster 0.20 ± 0.05 points lower is accepted.")
+	check(t, rival("a", judged(0.2, 0.05), true, "0.20 ± 0.05"), "“a” ships as many: take it if it is easier to do; its luster is 0.20 ± 0.05 points higher.")
+	check(t, rival("a", judged(0.2, 0.5), true, ""), "“a” ships as many: take it if it is easier to do; a difference in luster is not clear.")
+	check(t, rival("a", stats.Difference{}, false, ""), "“a” ships as many: take it if it is easier to do.")
+}
+
+func TestUndecided(t *testing.T) {
+	check(t, undecided(nil), "")
+	check(t, undecided([]string{"“a”"}), "More simulated years: for “a” they would show whether it ships more than today.")
+	check(t, undecided([]string{"“a”", "“b”"}), "More simulated years: for “a” and “b” they would show whether they ship more than today.")
+}
+
+func TestOrders(t *testing.T) {
+	check(t, orderly(judged(0.6, 0.1).Summary, "8.8"), "Orders: they come in for 8.8 a week, so about 0.6 boats a week of what it could ship have no buyer yet.")
+	check(t, orderly(judged(-0.6, 0.1).Summary, "8.8"), "Orders: they come in for 8.8 a week, more than it ships; demand would have to fall before it matters.")
+	check(t, orderly(judged(0.1, 0.2).Summary, "8.8"), "Orders: they come in for 8.8 a week, about what it ships; fewer orders would leave boats without a buyer.")
+}
+
+func TestTarget(t *testing.T) {
+	at := func(mean float64) stats.Summary { return stats.Summary{N: 10, Mean: mean} }
+	check(t, reaches(at(96.4), 97), "Luster: fewer than 9 parts in 10 leave the mold at the target of 97.0; a lower target would accept them.")
+	check(t, reaches(at(97.3), 97), "Luster: 9 parts in 10 are only 0.3 points above the target of 97.0; a higher target would decide by luster instead.")
+	check(t, reaches(at(97.8), 97), "")
+	check(t, reaches(at(97.8), 0), "")
+}
+
+func TestChangesWithoutMarksOfTheFile(t *testing.T) {
+	check(t, plain([]string{`models."Rush 23".parts.hull.molds = 3`, "hold.clock = 16.5 h"}), "Rush 23 hull molds = 3; hold clock = 16.5 h")
+}
+
+// of is an alternative that shipped so many boats, one number a replication.
+func of(name string, boats ...int) view.Alternative {
+	a := view.Alternative{Runs: study.Runs{Name: name}, Plan: &sim.Plan{}}
+	for i, n := range boats {
+		r := &record.Result{Frame: record.Frame{Start: shift.DateOf(2027, 1, 4), To: clock.Week}, Shipped: n, Lusters: []float64{97 + 0.001*float64(i%2)},
+			WeekShips: []int{n}, WeekOpen: []bool{true}}
+		a.Outcomes = append(a.Outcomes, study.Outcome{Capacity: r})
+	}
+	return a
+}
+
+func TestTableTellsBetterAndWorseInWords(t *testing.T) {
+	s := &view.Study{Replications: 6, Years: 1, Alternatives: []view.Alternative{of("base", 80, 81, 80, 81, 80, 81), of("more", 90, 91, 90, 91, 90, 92), of("fewer", 70, 71, 70, 71, 70, 72), of("same", 80, 81, 81, 80, 81, 80)}}
+	c, ok := Table(s, s.Best())
+	if !ok || len(c.Rows) != 4 {
+		t.Fatalf("%v, %d rows", ok, len(c.Rows))
+	}
+	for i, want := range []page.Sense{page.Silent, page.Better, page.Worse, page.Unclear} {
+		if got := c.Rows[i].Cells[0].Sense; got != want {
+			t.Errorf("%s: %v, want %v", c.Rows[i].Name, got, want)
+		}
+	}
+	if c.Rows[1].Mark != "the answer" || c.Rows[0].Mark != "" {
+		t.Errorf("marks %q and %q", c.Rows[0].Mark, c.Rows[1].Mark)
+	}
+	if _, ok := Table(&view.Study{Alternatives: s.Alternatives[:1]}, 0); ok {
+		t.Error("one way is nothing to choose from")
+	}
+}
+
+func TestSheetHoldsSixWays(t *testing.T) {
+	s := &view.Study{Replications: 6, Years: 1, Alternatives: []view.Alternative{of("base", 80, 81, 80, 81)}}
+	for i := range 9 {
+		s.Alternatives = append(s.Alternatives, of(string(rune('a'+i)), 60+i, 61+i, 60+i, 61+i))
+	}
+	ways := shown(s, 0)
+	if len(ways) != mostWays || ways[0] != 0 || ways[5] != 9 {
+		t.Errorf("ways %v", ways)
+	}
+}
+
+func TestNineWeeksInTen(t *testing.T) {
+	a := of("x", 5, 7, 7, 8, 8, 8, 9, 9, 9, 9) // nine of ten ship 7 or more
+	if n, ok := nineInTen(&a); !ok || n != 7 {
+		t.Errorf("%d, %v", n, ok)
+	}
+	if _, ok := nineInTen(&view.Alternative{}); ok {
+		t.Error("no weeks, and yet a number")
+	}
+}
