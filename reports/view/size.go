@@ -127,9 +127,9 @@ func moreOrLess(d float64) string {
 // Tables are the size found and the staircase around it.
 func (s *Sized) Tables() []cells.Table {
 	t := cells.Table{Title: "The cheapest found, and boats a week with one and two more or less", Columns: []cells.Column{
-		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "on paper", Align: cells.Right}, {Head: "then", Align: cells.Right}, {Head: "$k a year each", Align: cells.Right},
-		{Head: "two less", Align: cells.Right}, {Head: "one less", Align: cells.Right}, {Head: "this", Align: cells.Right},
-		{Head: "one more", Align: cells.Right}, {Head: "two more", Align: cells.Right}}}
+		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "on paper", Align: cells.Right}, {Head: "then", Align: cells.Right}, {Head: "$k a year", Align: cells.Right},
+		{Head: "−2", Align: cells.Right}, {Head: "−1", Align: cells.Right}, {Head: "this", Align: cells.Right},
+		{Head: "+1", Align: cells.Right}, {Head: "+2", Align: cells.Right}}}
 	for i, n := range s.Found.Size {
 		row := cells.Texts(s.Labels[i], fmt.Sprint(s.Now[i]), fmt.Sprint(s.Start[i]), fmt.Sprint(n), fixed(s.Prices[i]/1000, 0))
 		for d := -2; d <= 2; d++ {

@@ -32,8 +32,9 @@ type Target struct {
 	Luster float64 // share of boats at the luster target, 0: not asked
 
 	// Mix is the share of each model in the boats, adding up to 1; nil: any mix
-	// will do. With a mix, boats a week are counted as far as the mix can be kept:
-	// the least, over models, of its boats over its share.
+	// will do. With a mix, boats are counted as far as the mix is kept, in the mean
+	// and week by week: a model that falls short by more than MixSlack makes all
+	// boats count for less, in the same proportion.
 	Mix []float64
 }
 
@@ -49,7 +50,8 @@ type weekCount struct {
 	boats         int
 }
 
-func (g *Target) count(r *Runs, from, to int) (c weekCount) {
+// count counts boats as in the mix by a factor.
+func (g *Target) count(r *Runs, from, to int, factor float64) (c weekCount) {
 	for i := from; i < to; i++ {
 		x := of(&r.Outcomes[i])
 		for w, open := range x.WeekOpen {
@@ -59,7 +61,7 @@ func (g *Target) count(r *Runs, from, to int) (c weekCount) {
 			m := monthOf(x.Frame.Start, x.Frame.Counted()+w)
 			c.open[m]++
 			c.boats += x.WeekShips[w]
-			if float64(x.WeekShips[w]) >= g.Boats {
+			if float64(x.WeekShips[w])*factor >= g.Boats-1e-9 {
 				c.reached[m]++
 			}
 		}
@@ -118,21 +120,22 @@ func (g *Target) inMix(r *Runs) float64 {
 // has a slope to climb.
 func (g *Target) TrialOf(r *Runs) Trial {
 	n := len(r.Outcomes)
-	c := g.count(r, 0, n)
+	factor := g.inMix(r)
+	c := g.count(r, 0, n, factor)
 	year, weeks := c.year()
 	if weeks == 0 {
 		return Trial{}
 	}
-	t := Trial{Year: year, Boats: float64(c.boats) / float64(weeks) * g.inMix(r)}
+	t := Trial{Year: year, Boats: float64(c.boats) / float64(weeks) * factor}
 	t.Worst, t.Month = c.worst()
 	var byRun, shares []float64
 	for i := range n {
-		one := g.count(r, i, i+1)
+		one := g.count(r, i, i+1, factor)
 		share, open := one.year()
 		if g.Worst {
 			share, _ = ratio(float64(one.reached[t.Month]), float64(one.open[t.Month]))
 		}
-		byRun, shares = append(byRun, float64(one.boats)/float64(max(open, 1))), append(shares, share)
+		byRun, shares = append(byRun, factor*float64(one.boats)/float64(max(open, 1))), append(shares, share)
 	}
 	t.ByRun = byRun
 	asked := g.Boats
