@@ -38,6 +38,11 @@ func (w When) Surely(p float64) clock.Time {
 	return sorted[min(max(k, 1), len(w))-1]
 }
 
+// Given is w where it happens at all.
+func (w When) Given() When {
+	return slices.DeleteFunc(slices.Clone(w), func(t clock.Time) bool { return t == clock.Never })
+}
+
 // Shipped is when each of the first n orders leaves, over all futures.
 func Shipped(futures []Future, n int) []When {
 	out := make([]When, n)
