@@ -14,7 +14,7 @@ import (
 
 // QualityText writes a comparison by the cost of quality for a terminal.
 func QualityText(w io.Writer, v *view.Quality, style table.Style) error {
-	return told(w, v.Headline(), v.Tables(v.Main()), append(v.Findings(), v.Known()), style)
+	return told(w, v.Headline(), append([]cells.Table{v.PairTable()}, v.Tables(v.Main())...), append(v.Findings(), v.Known()), style)
 }
 
 // InvestText writes a look at an investment for a terminal.

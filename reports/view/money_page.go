@@ -14,7 +14,7 @@ import (
 // Page is the report of a comparison by the cost of quality.
 func (v *Quality) Page() (page.Page, error) {
 	p := page.Page{Title: v.Scenario + ": what quality costs and returns", Lead: v.Headline(), Foot: []string{Caution}}
-	answer := page.Section{Heading: "The answer", Blocks: []page.Block{page.List(v.Findings())}}
+	answer := page.Section{Heading: "The answer", Blocks: []page.Block{page.Table{Table: v.PairTable()}, page.List(v.Findings())}}
 	p.Sections = append(p.Sections, answer)
 	for _, q := range []*study.Quality{v.Full, v.Dated} {
 		if q == nil {

@@ -103,13 +103,13 @@ func says(t *testing.T, text, want string) {
 func TestQualityHeadlineTellsValleyFromSlope(t *testing.T) {
 	cheap := runs("every 7", func(l float64) *money.Ledger { return ledger(100+l, 9000, 1000, 50000, 50, 40, 10) })
 	same := runs("every 5", func(l float64) *money.Ledger { return ledger(101-2*l, 9000, 1000, 50000, 50, 40, 12) })
-	dear := runs("every 3", func(l float64) *money.Ledger { return ledger(900+l, 1800, 1000, 42000+l, 45, 8, 40) })
+	dear := runs("every 3", func(l float64) *money.Ledger { return ledger(900+l, 1800+225*l, 1000, 42000+l, 45+int64(l), 8+int64(l), 40) })
 	v := qualityOf(dear, same, cheap)
 	says(t, v.Headline(), "“every 7” costs least")
 	says(t, v.Headline(), "not clearly dearer are “every 5”")
 	says(t, v.Headline(), "Clearly dearer: “every 3”")
-	found := strings.Join(v.Findings(), "\n")
-	says(t, found, "Mold time binds: “every 5” ships +5.0 boats a year against “every 3”")
+	found := strings.ReplaceAll(strings.Join(v.Findings(), "\n"), nb, " ")
+	says(t, found, "Mold time binds: “every 5” ships +5.0 ± 2.0 boats a year against “every 3”")
 	says(t, found, "“every 3” pays against “every 7” once a warranty claim costs")
 	if strings.Contains(found, "too seldom") {
 		t.Error("the policy that ships most is said to ship fewer")
@@ -120,7 +120,7 @@ func TestQualityHeadlineTellsValleyFromSlope(t *testing.T) {
 }
 
 func TestStrippingOftenThatPaysAnyway(t *testing.T) {
-	often := runs("every 3", func(l float64) *money.Ledger { return ledger(100+l, 1800, 1000, 5000, 50, 8, 40) })
+	often := runs("every 3", func(l float64) *money.Ledger { return ledger(100+l, 1800+225*l, 1000, 5000, 50, 8+int64(l), 40) })
 	seldom := runs("every 10", func(l float64) *money.Ledger { return ledger(400+3*l, 18000, 1000, 5000, 50, 80, 10) })
 	says(t, strings.Join(qualityOf(often, seldom).Findings(), "\n"), "pays against “every 10” at any warranty cost")
 }
@@ -136,6 +136,17 @@ func TestQualityPage(t *testing.T) {
 		t.Error(err)
 	}
 	says(t, p.Title, "what quality costs and returns")
+	pair := v.PairTable()
+	if err := pair.Check(); err != nil {
+		t.Error(err)
+	}
+	for row, want := range map[int]string{0: "prevention $300 $100 +$200", 3: "external failure $20 $90 −$70", 4: "four classes $320 $190 +$130"} {
+		text := ""
+		for _, c := range pair.Rows[row].Cells {
+			text += " " + c.Text
+		}
+		says(t, text, want)
+	}
 }
 
 func investOf(base, with study.Runs, full, dated bool) *Invest {

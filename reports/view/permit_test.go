@@ -123,9 +123,9 @@ func TestLaunchTables(t *testing.T) {
 		return x
 	}
 	l := &Launch{Study: &Study{Scenario: "Sample", Alternatives: []Alternative{{Plan: p}}}, Launch: &study.Launch{Plan: p, Models: []int{1}, First: 10, Weeks: 52,
-		With: []*study.WeekBook{book(3, 2), book(3, 3)}, Without: []*study.WeekBook{book(4, 0), book(4, 0)}}}
+		With: []*study.WeekBook{book(3, 2), book(3, 3), book(3, 2), book(3, 3), book(2, 2)}, Without: []*study.WeekBook{book(4, 0), book(4, 0), book(4, 0), book(4, 0), book(4, 0)}}}
 	text := strings.ReplaceAll(l.Headline(), nb, " ")
-	for _, want := range []string{"New molds for b come from the week of 2027-03-15", "a ships 1.00 boats a week fewer"} {
+	for _, want := range []string{"New molds for b come from the week of 2027-03-15", "a ships 1.2 ± 0.6 boats a week fewer"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%s\nlacks %q", text, want)
 		}
