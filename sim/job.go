@@ -134,14 +134,20 @@ func (r *Run) endJob(j int32) {
 // step gives the step a job is at.
 func (r *Run) step(b *job) *Step { return &r.steps[b.route][b.step] }
 
-// luck draws the uniform of the present step s of a job, or of its repeat. A
-// step's number stays when other steps of the route are left out.
-func (b *job) luck(s *Step) float64 {
+// time draws how many hours the present step s of a job, or its repeat, takes.
+func (b *job) time(s *Step) float64 { return s.Time.At(b.key, b.draw(s)) }
+
+// luck draws the uniform of the present step s of a job, or of its repeat.
+func (b *job) luck(s *Step) float64 { return b.key.U(b.draw(s)) }
+
+// draw is that of the present step s among the draws of its job. A step's
+// number stays when other steps of the route are left out.
+func (b *job) draw(s *Step) uint64 {
 	n := uint64(s.Number)
 	if n == 0 {
 		n = uint64(b.step)
 	}
-	return b.key.U(n<<16 | uint64(uint16(b.repeat)))
+	return n<<16 | uint64(uint16(b.repeat))
 }
 
 // earlier says whether job a goes before job b when both wait: paused work

@@ -69,7 +69,10 @@ func (r *Run) newOrder(model int16) int32 {
 	*o = order{model: model, key: key, number: r.made, arrived: r.clk.Now(), due: clock.Never, band: None, open: true}
 	r.made++
 	d := &r.plan.Models[model]
-	o.color = pickShare(d.Colors, key.U(luckColor))
+	o.color = None
+	if len(d.Colors) > 0 {
+		o.color = pickShare(d.Colors, key.U(luckColor))
+	}
 	if len(d.Bands) > 0 {
 		o.band = pickShare(d.Bands, key.U(luckBandColor))
 	}

@@ -93,7 +93,7 @@ func heatShare(heatF float64) float64 { return min(max((heatF-80)/29, 0), 1.4) }
 func (r *Run) workOf(j int32) clock.Time {
 	b := &r.jobs[j]
 	s := r.step(b)
-	hours := s.Time.Quantile(b.luck(s))
+	hours := b.time(s)
 	if r.learning {
 		hours *= r.learned(b, s)
 	}
@@ -227,7 +227,7 @@ func (r *Run) startTimer(j int32) {
 	b.state = timed
 	hours := 0.0
 	if s.Pace != ByPolicy {
-		hours = s.Time.Quantile(b.luck(s))
+		hours = b.time(s)
 	}
 	switch s.Pace {
 	case ByCure:

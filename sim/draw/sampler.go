@@ -39,6 +39,14 @@ func Compile(d Dist) Sampler {
 	return Sampler{kind: other, other: d}
 }
 
+// At is the value that number n of a key draws; a law without luck draws none.
+func (s *Sampler) At(k Key, n uint64) float64 {
+	if s.kind == constant {
+		return s.a
+	}
+	return s.Quantile(k.U(n))
+}
+
 // Quantile is the value at u, strictly between 0 and 1; see Dist. The bounds of
 // tabled and uniform are held against rounding of the last digit.
 func (s *Sampler) Quantile(u float64) float64 {
