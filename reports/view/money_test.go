@@ -103,7 +103,9 @@ func says(t *testing.T, text, want string) {
 func TestQualityHeadlineTellsValleyFromSlope(t *testing.T) {
 	cheap := runs("every 7", func(l float64) *money.Ledger { return ledger(100+l, 9000, 1000, 50000, 50, 40, 10) })
 	same := runs("every 5", func(l float64) *money.Ledger { return ledger(101-2*l, 9000, 1000, 50000, 50, 40, 12) })
-	dear := runs("every 3", func(l float64) *money.Ledger { return ledger(900+l, 1800+225*l, 1000, 42000+l, 45+int64(l), 8+int64(l), 40) })
+	dear := runs("every 3", func(l float64) *money.Ledger {
+		return ledger(900+l, 1800+225*l, 1000, 42000+l, 45+int64(l), 8+int64(l), 40)
+	})
 	v := qualityOf(dear, same, cheap)
 	says(t, v.Headline(), "“every 7” costs least")
 	says(t, v.Headline(), "not clearly dearer are “every 5”")
