@@ -67,7 +67,7 @@ func (w *Worth) Table() cells.Table {
 		priced = priced || w.Rows[i].Priced
 	}
 	if priced {
-		t.Columns = append(t.Columns, cells.Column{Head: w.currency() + " a week of one more", Align: cells.Right})
+		t.Columns = append(t.Columns, cells.Column{Head: w.currency() + " a week of one more", Align: cells.Right}, cells.Column{Head: w.currency() + " a week of one less", Align: cells.Right})
 	}
 	for i := range w.Rows {
 		r := &w.Rows[i]
