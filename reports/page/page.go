@@ -22,9 +22,9 @@ type Section struct {
 	Sheet bool
 }
 
-// SheetWidth is how wide drawings are on such a sheet, in CSS pixels: what fits
-// tabloid, which is narrower than A3, with the margins of the style sheet.
-const SheetWidth = 930
+// SheetWidth is how wide drawings are on such a sheet, in CSS pixels before the style
+// sheet makes it smaller: what fits tabloid, which is narrower than A3.
+const SheetWidth = 1100
 
 // Block is one of Text, Remark, List, Facts, Table, Chart, Diary, Choice,
 // Panels and Fold.

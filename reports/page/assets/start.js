@@ -1,6 +1,6 @@
 // Drawing, and drawing again: on a change of size, of theme, and for paper.
 // CSS pixels that fit A4 and Letter, and A3 and tabloid, with the page margins.
-var PRINT_WIDTH = 660, SHEET_WIDTH = 930;
+var PRINT_WIDTH = 660, SHEET_WIDTH = 1100;
 
 function Drawing(el) {
   var source = JSON.parse(document.getElementById(el.getAttribute('data-chart')).textContent);

@@ -78,7 +78,7 @@ func panels(s *view.Study, best int) page.Panels {
 func short(lines []string) []string { return lines[:min(len(lines), 3)] }
 
 // mostAssumed is how many guesses the sheet names.
-const mostAssumed = 3
+const mostAssumed = 2
 
 // assumed names what the answer rests on: the demand it was worked out with, and
 // the guesses most worth checking.
