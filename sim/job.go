@@ -117,11 +117,11 @@ func (r *Run) newJob(kind jobKind, route int16, key draw.Key) int32 {
 	if kind != careJob {
 		b.piece = piece{}
 	}
-	b.traveler = traveler{
-		kind: kind, state: waiting, serial: r.serial, order: None, number: None, mold: None, part: None, route: route,
-		lender: None, queue: None, next: None, prev: None, runNext: None, runPrev: None,
-		since: r.clk.Now(), key: key, held: held,
-	}
+	b.traveler = traveler{} // in place: a literal would be made elsewhere and copied
+	b.kind, b.state, b.serial, b.route, b.key, b.held = kind, waiting, r.serial, route, key, held
+	b.order, b.number, b.mold, b.part, b.lender = None, None, None, None, None
+	b.queue, b.next, b.prev, b.runNext, b.runPrev = None, None, None, None, None
+	b.since = r.clk.Now()
 	return j
 }
 

@@ -30,7 +30,7 @@ func (r *Run) match() {
 		part := r.toMatch[best]
 		if !r.startNext(part) {
 			r.parts[part].dirty = false
-			r.toMatch = slices.Delete(r.toMatch, best, best+1)
+			r.toMatch = append(r.toMatch[:best], r.toMatch[best+1:]...)
 		}
 	}
 }
@@ -63,7 +63,7 @@ func (r *Run) startNext(part int16) bool {
 		o, why := r.orderFor(part, m)
 		if o != None {
 			if molded {
-				p.ready = slices.Delete(p.ready, k, k+1)
+				p.ready = append(p.ready[:k], p.ready[k+1:]...)
 			}
 			r.startPart(part, o, m)
 			return true
@@ -109,6 +109,7 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 		look = maxLookPlain
 		floor = floor && !r.onlyBanded(pt)
 	}
+	first := !plain && r.plan.Release.Kind != policy.ColorRun && !r.plan.Release.ByColor // of the list, whatever it is
 	blocked := false
 	if !floor {
 		r.stock(pt)
@@ -124,11 +125,11 @@ func (r *Run) orderFor(part int16, m int32) (int32, record.Reason) {
 				blocked = true
 				continue
 			}
+			if first {
+				return o, record.NoReason
+			}
 			r.list = append(r.list, o)
 			r.waitingOrders = append(r.waitingOrders, policy.Waiting{Color: x.color, Dark: r.showsHaze(x, pt), Plain: !r.banded(x, pt)})
-			if r.plan.Release.Kind != policy.ColorRun && !r.plan.Release.ByColor && !plain {
-				break
-			}
 		}
 		p := &r.parts[part]
 		if i := r.plan.Release.Pick(r.waitingOrders, plain, p.last, p.run, late); i >= 0 {
@@ -224,8 +225,9 @@ func (r *Run) startPart(part int16, i, m int32) {
 	o.started |= 1 << pt.Index
 	if int(o.started) == 1<<len(r.plan.Models[o.model].Parts)-1 {
 		o.open = false
-		open := r.models[o.model].open
-		r.models[o.model].open = slices.Delete(open, slices.Index(open, i), slices.Index(open, i)+1)
+		model := &r.models[o.model]
+		at := slices.Index(model.open, i)
+		model.open = append(model.open[:at], model.open[at+1:]...)
 	}
 	j := r.newPart(part, i, m)
 	b := &r.jobs[j]

@@ -80,7 +80,9 @@ func (r *Run) touch(p int32) {
 		r.dirty = append(r.dirty, p)
 		r.clk.Ask(clock.Choose)
 	}
-	r.touchHelped(p)
+	if r.helping {
+		r.touchHelped(p)
+	}
 }
 
 // touchHelped has the jobs looked at that people of a craft could help with.
@@ -141,7 +143,7 @@ func (r *Run) unline(j int32) {
 	} else {
 		r.jobs[b.next].prev = b.prev
 	}
-	if q.head == None && q.free > 0 { // nothing of its own waits now
+	if r.helping && q.head == None && q.free > 0 { // nothing of its own waits now
 		r.touchHelped(b.queue)
 	}
 	b.queue, b.next, b.prev = None, None, None

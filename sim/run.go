@@ -68,6 +68,7 @@ type Run struct {
 	fullWindow []int32 // jobs that wait for a slot in the gel window
 	hot        bool
 	learning   bool        // some model is learned
+	helping    bool        // some craft helps another
 	hires      []hireState // by craft; nil where nobody leaves
 	watched    bool        // something can break down
 
@@ -177,6 +178,7 @@ func (r *Run) startFrom(s *Start) {
 	for c := range p.Crafts {
 		for _, h := range p.Crafts[c].Helps {
 			r.helpers[h] = append(r.helpers[h], int16(c))
+			r.helping = true
 		}
 	}
 	r.parts = make([]partState, len(p.Parts))
