@@ -50,7 +50,7 @@ func BoardOf(s *Setup, futures []Future, days int) *Board {
 	c := collect(s, futures)
 	b.pulls(c)
 	b.strips(c, futures)
-	b.sprays(c)
+	b.sprays(c, futures)
 	b.risks(c, futures)
 	b.leaves(futures)
 	b.short(futures)

@@ -9,15 +9,17 @@ import (
 	"moldturn/sim/record"
 )
 
-// BoothDay is what one booth sprays on a day, in an order of colors: what is in
-// the gun first, then from light to dark.
+// BoothDay is what the booths of one kind spray on a day, in an order of colors:
+// what is in the guns first, then from light to dark, each part in the booth
+// that is done with it first.
 type BoothDay struct {
-	Place, Unit int16
-	Sprays      []Spray
-	Flushes     int        // in that order
-	Flushing    clock.Time // time they take
-	AsRun       int        // flushes in the order in which the futures spray
-	AsRunTime   clock.Time
+	Place     int16
+	Units     []int16   // those in use
+	Lists     [][]Spray // by Units
+	Flushes   int       // in that order
+	Flushing  clock.Time
+	AsRun     int // flushes of the same parts in the order in which the futures spray them
+	AsRunTime clock.Time
 }
 
 // Spray is the base coat of one part, and of its accent band.
@@ -27,48 +29,80 @@ type Spray struct {
 	Accent int16 // color of the band, which goes first; sim.None for none
 }
 
-// agreed is the share of futures from which on a color or an order is named.
+// agreed is the share of futures above which a color or an order is named.
 const agreed = 0.5
 
-// sprays makes the list of every booth and day.
-func (b *Board) sprays(c *things) {
+// sprays makes the list of every kind of booth and day.
+func (b *Board) sprays(c *things, futures []Future) {
+	days := make([]map[int16][]Spray, len(b.Days))
 	for _, x := range c.list {
-		if x.Doing != record.Spraying || x.Accent {
+		if x.Doing != record.Spraying || x.Accent || b.on(x.Day, x.Chance) == nil {
 			continue
 		}
-		d := b.on(x.Day, x.Chance)
-		if d == nil {
-			continue
+		if place, _ := x.Most(func(t *Task) int { return int(t.Place) }); place >= 0 {
+			if days[x.Day] == nil {
+				days[x.Day] = map[int16][]Spray{}
+			}
+			days[x.Day][int16(place)] = append(days[x.Day][int16(place)], Spray{x, x.color(), b.accent(c, x)})
 		}
-		booth := d.booth(x)
-		booth.Sprays = append(booth.Sprays, Spray{Thing: x, Color: x.color(), Accent: b.accent(c, x)})
 	}
-	ordered, asRun := newGuns(b.Setup), newGuns(b.Setup)
-	for i := range b.Days {
-		list := b.Days[i].Booths
-		slices.SortFunc(list, func(a, b BoothDay) int { return cmp.Or(cmp.Compare(a.Place, b.Place), cmp.Compare(a.Unit, b.Unit)) })
-		for k := range list {
-			booth := &list[k]
-			slices.SortStableFunc(booth.Sprays, func(a, b Spray) int { return sooner(a.Thing, b.Thing) })
-			booth.AsRun, booth.AsRunTime = asRun.all(booth)
-			ordered.sort(booth)
-			booth.Flushes, booth.Flushing = ordered.all(booth)
+	guns := newGuns(b.Setup)
+	for i := range days {
+		for place := range b.Setup.Plan.Places {
+			if list := days[i][int16(place)]; len(list) > 0 {
+				b.Days[i].Booths = append(b.Days[i].Booths, b.boothDay(int16(place), b.units(futures, place, i), list, guns))
+			}
 		}
 	}
 }
 
-// booth is the row of the booth that most futures spray a thing in.
-func (d *Day) booth(x *Thing) *BoothDay {
-	const units = 1 << 12
-	at, _ := x.Most(func(t *Task) int { return int(t.Place)*units + int(t.Unit) + 1 })
-	place, unit := int16((at)/units), int16(at%units-1)
-	for i := range d.Booths {
-		if d.Booths[i].Place == place && d.Booths[i].Unit == unit {
-			return &d.Booths[i]
+// boothDay orders a list by colors, twice: parts go to the booth that is done
+// first, or to the one that needs no flush. What flushes least is kept, and the
+// guns are left as it leaves them; both begin with the guns as the day before
+// leaves them, as does the order in which the futures spray.
+func (b *Board) boothDay(place int16, units []int16, list []Spray, guns *guns) BoothDay {
+	d := BoothDay{Place: place, Units: units}
+	slices.SortStableFunc(list, func(a, b Spray) int { return sooner(a.Thing, b.Thing) })
+	before := guns.copy()
+	_, d.AsRun, d.AsRunTime = before.copy().all(&d, list, false)
+	guns.sort(&d, list)
+	d.Lists, d.Flushes, d.Flushing = guns.all(&d, list, false)
+	if lists, n, time := before.all(&d, list, true); time < d.Flushing {
+		d.Lists, d.Flushes, d.Flushing = lists, n, time
+		*guns = *before
+	}
+	return d
+}
+
+// usedIn is the share of futures from which on a booth counts as used on a day.
+const usedIn = 0.25
+
+// units lists the booths of a kind that enough futures spray in on a day; all of
+// them if none is.
+func (b *Board) units(futures []Future, place, day int) []int16 {
+	count := make([]int, max(b.Setup.Plan.Places[place].Count, 1))
+	for f := range futures {
+		seen := make([]bool, len(count))
+		for i := range futures[f].Tasks {
+			t := &futures[f].Tasks[i]
+			on := t.Doing == record.Spraying && int(t.Place) == place && t.Unit >= 0 && int((t.Began-b.Setup.Morning())/clock.Day) == day
+			if on && !seen[t.Unit] {
+				seen[t.Unit] = true
+				count[t.Unit]++
+			}
 		}
 	}
-	d.Booths = append(d.Booths, BoothDay{Place: place, Unit: unit})
-	return &d.Booths[len(d.Booths)-1]
+	var some, all []int16
+	for u, n := range count {
+		all = append(all, int16(u))
+		if float64(n) >= usedIn*float64(len(futures)) {
+			some = append(some, int16(u))
+		}
+	}
+	if len(some) == 0 {
+		return all
+	}
+	return some
 }
 
 // color is what most futures spray it in.
@@ -96,8 +130,23 @@ func (b *Board) accent(c *things, base *Thing) int16 {
 	if !ok {
 		return sim.None
 	}
-	if order := b.Order(c.list[i]); order >= 0 && 2*len(c.list[i].When(BegunAt).Given()) > len(base.When(BegunAt).Given()) {
+	band := c.list[i]
+	if order := b.Order(band); order >= 0 && 2*band.times() > base.times() {
 		return b.Setup.Start.Orders[order].Band
 	}
 	return sim.None
+}
+
+// times is in how many futures it is begun.
+func (x *Thing) times() int { return len(x.When(BegunAt).Given()) }
+
+// soonest is the index of the least of some times; the first of several.
+func soonest(times []clock.Time) int {
+	best := 0
+	for i, t := range times {
+		if cmp.Less(t, times[best]) {
+			best = i
+		}
+	}
+	return best
 }

@@ -137,7 +137,11 @@ func (c *things) future(f int, tasks []Task) {
 		case record.Pulling:
 			pulls[t.Mold]++
 		case record.Spraying:
-			key.accent = c.setup.accent(&t)
+			spray := c.setup.spray(&t)
+			if spray == sim.NoSpray {
+				continue // old gel coat is washed out
+			}
+			key.accent = spray == sim.SprayBand
 		case record.Stripping:
 			if last[t.Mold] = strip; strip != nil {
 				joined(strip, &t)
@@ -155,11 +159,9 @@ func (c *things) future(f int, tasks []Task) {
 	}
 }
 
-// accent says whether a task sprays a band.
-func (s *Setup) accent(t *Task) bool {
-	return s.Plan.Routes[t.Route].Steps[t.Step].Spray == sim.SprayBand
-}
+func (s *Setup) spray(t *Task) sim.Spray { return s.Plan.Routes[t.Route].Steps[t.Step].Spray }
 
+// joined adds a step of a strip to those before.
 func joined(into, t *Task) {
 	into.Worked += t.Worked
 	into.End, into.Over = t.End, t.Over

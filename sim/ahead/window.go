@@ -15,19 +15,17 @@ type Risk struct {
 	Spray  *Thing     // its base coat; nil: sprayed before the morning
 	Until  clock.Time // middle of the end of its window
 	Chance float64    // share of futures in which the skin coat comes later
+	Wash   float64    // share in which the gel coat is so old that it is sprayed again
 }
 
 // risks finds the parts that miss their gel window in enough futures. They stand
 // on the day on which the window ends.
 func (b *Board) risks(c *things, futures []Future) {
 	limit := clock.FromHours(b.Setup.Plan.Window.Limit)
-	missed := map[thingKey]int{} // how often; nth is the turn
+	missed, washed := map[thingKey]int{}, map[thingKey]int{} // by mold and turn: in how many futures
 	for f := range futures {
-		for _, n := range futures[f].Notes {
-			if n.Kind == record.WindowMiss && n.Mold >= 0 {
-				missed[thingKey{mold: n.Mold, nth: c.turnAt(f, n.Mold, n.At)}]++
-			}
-		}
+		c.misses(missed, f, futures[f].Notes, record.WindowMiss, record.Resprayed)
+		c.misses(washed, f, futures[f].Notes, record.Resprayed)
 	}
 	list := c.windows(b.Setup, limit)
 	for _, r := range list {
@@ -35,7 +33,7 @@ func (b *Board) risks(c *things, futures []Future) {
 		if r.Spray != nil {
 			key.nth = r.Spray.Nth
 		}
-		r.Chance = float64(missed[key]) / float64(max(len(futures), 1))
+		r.Chance, r.Wash = float64(missed[key])/float64(len(futures)), float64(washed[key])/float64(len(futures))
 		if r.Chance == 0 {
 			continue
 		}
@@ -45,6 +43,22 @@ func (b *Board) risks(c *things, futures []Future) {
 	}
 	for i := range b.Days {
 		slices.SortStableFunc(b.Days[i].Risks, func(a, b Risk) int { return cmp.Or(cmp.Compare(a.Until, b.Until), cmp.Compare(a.Mold, b.Mold)) })
+	}
+}
+
+// misses counts, once for a future, the base coats that have a note of some kinds.
+func (c *things) misses(into map[thingKey]int, f int, notes []record.Note, kinds ...record.NoteKind) {
+	seen := map[thingKey]bool{}
+	for i := range notes {
+		n := &notes[i]
+		if n.Mold < 0 || !slices.Contains(kinds, n.Kind) {
+			continue
+		}
+		key := thingKey{mold: n.Mold, nth: c.turnAt(f, n.Mold, n.At)}
+		if !seen[key] {
+			seen[key] = true
+			into[key]++
+		}
 	}
 }
 
