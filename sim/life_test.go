@@ -61,6 +61,7 @@ func lifeSums(l *record.Life, mine func(*record.Passage) bool) (work clock.Time,
 func TestLivesAddUp(t *testing.T) {
 	airs := randomAirs()
 	orders, molds, waits, held := 0, 0, 0, 0
+	named := &naming{}
 	for n := range 80 {
 		m := randomPlan(n)
 		f := &fates{}
@@ -76,6 +77,7 @@ func TestLivesAddUp(t *testing.T) {
 			}
 			orders++
 			r := record.NewRecorder(f.began[o], f.ended[o])
+			r.Limits = limitsOf(m.p)
 			if err := Simulate(m.p, airs[m.air], uint64(n), 0, r); err != nil {
 				t.Fatal(err)
 			}
@@ -107,6 +109,7 @@ func TestLivesAddUp(t *testing.T) {
 					for j, w := range l.Passages[i].Waits {
 						waits++
 						held += len(l.Passages[i].Held[j])
+						named.add(t, m.p, &l.Passages[i], j)
 						if w.Cause.Reason == record.NoReason || w.For <= 0 {
 							t.Errorf("plant %d, order %d: a wait of %v for %q", n, o, w.For, w.Cause.Reason)
 						}
@@ -118,6 +121,7 @@ func TestLivesAddUp(t *testing.T) {
 			}
 		}
 		r := record.NewRecorder(m.p.Length/3, m.p.Length/2)
+		r.Limits = limitsOf(m.p)
 		if err := Simulate(m.p, airs[m.air], uint64(n), 0, r); err != nil {
 			t.Fatal(err)
 		}
@@ -126,6 +130,11 @@ func TestLivesAddUp(t *testing.T) {
 			l, err := r.MoldLife(int32(i))
 			if err != nil || l.Sum() != r.To-r.From {
 				t.Errorf("plant %d, mold %d: %v of %v, %v", n, i, l.Sum(), r.To-r.From, err)
+			}
+			for k := range l.Passages {
+				for j := range l.Passages[k].Waits {
+					named.add(t, m.p, &l.Passages[k], j)
+				}
 			}
 			work, why := plainSums(r, func(s *record.Span) bool { return s.Mold == int32(i) })
 			work2, why2 := lifeSums(&l, func(*record.Passage) bool { return true })
@@ -137,5 +146,57 @@ func TestLivesAddUp(t *testing.T) {
 	if orders < 100 || waits < 1000 || held < 1000 {
 		t.Errorf("only %d orders with %d waits and %d holders", orders, waits, held)
 	}
+	named.check(t)
 	t.Logf("%d orders with %d waits and %d holders, %d molds", orders, waits, held, molds)
+}
+
+func limitsOf(p *Plan) record.FloorLimits {
+	l := record.FloorLimits{All: p.Demand.FloorLimit}
+	for i := range p.Demand.Models {
+		l.Models = append(l.Models, p.Demand.Models[i].Floor)
+	}
+	for i := range p.Parts {
+		l.OfPart = append(l.OfPart, p.Parts[i].Model)
+	}
+	return l
+}
+
+// naming is how long was waited for each reason, and how much of that nobody
+// held.
+type naming struct{ waited, nobody [record.Reasons]clock.Time }
+
+func (n *naming) add(t *testing.T, p *Plan, at *record.Passage, wait int) {
+	w, held := at.Waits[wait], at.Held[wait]
+	sum := clock.Time(0)
+	for i := range held {
+		h := &held[i]
+		sum += h.For
+		if h.For <= 0 || h.For > w.For {
+			t.Errorf("%s: held for %v of %v", w.Cause.Reason, h.For, w.For)
+		}
+		if w.Cause.Reason == record.MateMissing && (h.Order != at.Order || h.Part == at.Part || h.Part < 0 || h.Cause.Reason == record.MateMissing) {
+			t.Errorf("order %d, part %d waits for %+v, which is no mate that is missing", at.Order, at.Part, *h)
+		}
+	}
+	n.waited[w.Cause.Reason] += w.For
+	n.nobody[w.Cause.Reason] += max(w.For-sum, 0)
+	if limit := p.Demand.FloorLimit; w.Cause.Reason == record.FloorLimit && limit > 0 && len(p.Demand.Models) == 0 && sum < clock.Time(limit)*w.For {
+		t.Errorf("boats stood on the floor for %v together during %v of waiting for a limit of %d", sum, w.For, limit)
+	}
+}
+
+// check demands names for every hour of the waits that something there always
+// holds up. People may be too few because some are absent, places because they
+// are down; those waits are shown.
+func (n *naming) check(t *testing.T) {
+	for _, r := range []record.Reason{record.FloorLimit, record.MateLimit, record.RotationFull, record.MateMissing, record.NoHoist} {
+		if n.waited[r] == 0 || n.nobody[r] > 0 {
+			t.Errorf("%s: %v waited, %v of it held by nobody", r, n.waited[r], n.nobody[r])
+		}
+	}
+	for r := range record.Reasons {
+		if n.waited[r] > 0 {
+			t.Logf("%-26s %10.0f h, by nobody %10.1f h", r, n.waited[r].Hours(), n.nobody[r].Hours())
+		}
+	}
 }

@@ -23,7 +23,7 @@ type Life struct {
 // lifeNotes say how to read the tables.
 var lifeNotes = []string{
 	"Hours in the first table are rounded so that each column adds up.",
-	"Held by: who had the people, the place or the molds during that wait, longest first, with the hours of it.",
+	"Held by: who had the people, the place or the molds during that wait, filled the floor, or was the mate that is missing or behind, longest first, with the hours of it and what it did then. Weather, shift times and a missing order have nobody to name.",
 	"One run of the plant is one way things may go; another replication has other luck.",
 }
 

@@ -72,6 +72,9 @@ const mostHolders = 2
 // heldBy names the holders of a wait: a job or mold once, by what it did most.
 func heldBy(s *study.Story, p *record.Passage, c record.Cause, h record.Held) string {
 	list := Holders(h, c)
+	if len(list) == 0 && c.Reason == record.NoCrew {
+		return "too few at work, or kept for older work"
+	}
 	var out []string
 	for i, x := range list {
 		if i == mostHolders {
@@ -83,15 +86,18 @@ func heldBy(s *study.Story, p *record.Passage, c record.Cause, h record.Held) st
 	return strings.Join(out, "; ")
 }
 
-// Holders joins what one job, or one mold without a job, did to one row with its
-// longest doing, longest first. A wait for a mold is joined by mold.
+// Holders joins what one job, one mold without a job, one boat on the floor or one
+// part not begun did to one row with its longest doing, longest first. A wait for
+// a mold, or for mates to catch up, is joined by mold.
 func Holders(h record.Held, c record.Cause) []record.Holder {
 	var out []record.Holder
 	for _, x := range h {
-		if c.Reason == record.NoMold {
+		if c.Reason == record.NoMold || c.Reason == record.MateLimit {
 			x.Job, x.Order = -1, -1
 		}
-		k := slices.IndexFunc(out, func(y record.Holder) bool { return y.Job == x.Job && (x.Job >= 0 || y.Mold == x.Mold) })
+		k := slices.IndexFunc(out, func(y record.Holder) bool {
+			return y.Job == x.Job && (x.Job >= 0 || y.Mold == x.Mold && y.Order == x.Order && (y.Part == x.Part || x.Mold >= 0))
+		})
 		if k < 0 {
 			out = append(out, x)
 			continue

@@ -61,7 +61,7 @@ func (r *Recorder) MoldLife(m int32) (Life, error) {
 	if len(own) > 0 {
 		l.Part = own[0].Part
 	}
-	return r.live(l, own)
+	return r.live(l, own, nil)
 }
 
 // OrderLife is what became of an order from its start to its end, or to the end
@@ -82,11 +82,13 @@ func (r *Recorder) OrderLife(order int32, parts []int16) ([]Life, error) {
 			boat = append(boat, r.clipped(s))
 		}
 	}
+	for k, part := range parts {
+		byPart[k] = r.withoutMold(order, part, append(byPart[k], boat...))
+	}
 	lives := make([]Life, len(parts))
 	for k, part := range parts {
 		var err error
-		own := r.withoutMold(order, part, append(byPart[k], boat...))
-		if lives[k], err = r.live(Life{Part: part, From: r.From, To: r.To}, own); err != nil {
+		if lives[k], err = r.live(Life{Part: part, From: r.From, To: r.To}, byPart[k], byPart); err != nil {
 			return nil, err
 		}
 	}
@@ -146,8 +148,8 @@ func (r *Recorder) idle(part int16, from, to clock.Time) []Span {
 }
 
 // live joins the spans of a life to passages, each wait with who held what it
-// waited for.
-func (r *Recorder) live(l Life, own []Span) (Life, error) {
+// waited for; mates are the spans of all parts of the boat.
+func (r *Recorder) live(l Life, own []Span, mates [][]Span) (Life, error) {
 	slices.SortStableFunc(own, func(a, b Span) int { return cmp.Compare(a.From, b.From) })
 	at := l.From
 	for i := range own {
@@ -176,6 +178,11 @@ func (r *Recorder) live(l Life, own []Span) (Life, error) {
 			open.Held = append(open.Held, nil)
 		}
 		open.Held[k] = r.holders(open.Held[k], s)
+		if s.Cause.Reason == MateMissing {
+			for _, mate := range mates {
+				open.Held[k] = open.Held[k].missing(mate, s)
+			}
+		}
 	}
 	for i := range l.Passages {
 		for _, h := range l.Passages[i].Held {

@@ -21,9 +21,12 @@ type Recorder struct {
 	Pulls    []Pull
 	Ships    []Ship
 	Notes    []Note
-	Dropped  int // facts beyond Most: what is kept is then not the whole
+	Dropped  int         // facts beyond Most: what is kept is then not the whole
+	Limits   FloorLimits // to tell who fills the floor
 
-	held []Hold // what Spans[].Held point into
+	held   []Hold  // what Spans[].Held point into
+	boats  []boat  // on the floor during the stretch
+	models []int16 // by order, as it came
 }
 
 // NewRecorder keeps facts from from to before to, MostRecorded at most.
@@ -51,6 +54,7 @@ func (r *Recorder) Pull(p *Pull) {
 
 // Ship implements Observer.
 func (r *Recorder) Ship(s *Ship) {
+	r.leaveFloor(s)
 	if r.within(s.At) && !r.full() {
 		r.Ships = append(r.Ships, *s)
 	}
@@ -58,6 +62,7 @@ func (r *Recorder) Ship(s *Ship) {
 
 // Note implements Observer.
 func (r *Recorder) Note(n *Note) {
+	r.noteFloor(n)
 	if r.within(n.At) && !r.full() {
 		r.Notes = append(r.Notes, *n)
 	}

@@ -49,6 +49,7 @@ func OrderStory(a *Alternative, plan *sim.Plan, seed uint64, replication int, or
 		s.From = f.Began
 	}
 	r := record.NewRecorder(s.From, s.To)
+	r.Limits = floorLimits(plan)
 	if err := sim.Simulate(plan, air, seed, replication, r); err != nil {
 		return nil, err
 	}
@@ -68,6 +69,7 @@ func MoldStory(a *Alternative, plan *sim.Plan, seed uint64, replication int, m i
 		return nil, err
 	}
 	r := record.NewRecorder(from, to)
+	r.Limits = floorLimits(plan)
 	if err := sim.Simulate(plan, air, seed, replication, r); err != nil {
 		return nil, err
 	}
@@ -78,6 +80,18 @@ func MoldStory(a *Alternative, plan *sim.Plan, seed uint64, replication int, m i
 	s := &Story{Plan: plan, From: from, To: to, Mold: m, Lives: []record.Life{l}}
 	s.note(r, func(n *record.Note) bool { return n.Mold == m })
 	return s, err
+}
+
+// floorLimits are what the plan says of work on the floor.
+func floorLimits(p *sim.Plan) record.FloorLimits {
+	l := record.FloorLimits{All: p.Demand.FloorLimit}
+	for i := range p.Demand.Models {
+		l.Models = append(l.Models, p.Demand.Models[i].Floor)
+	}
+	for i := range p.Parts {
+		l.OfPart = append(l.OfPart, p.Parts[i].Model)
+	}
+	return l
 }
 
 // Complete fails when a recorder had to leave facts out.
