@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"math"
 	"reflect"
 	"strings"
 	"testing"
@@ -10,6 +11,7 @@ import (
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/cure"
+	"moldturn/sim/param/unit"
 	"moldturn/sim/policy"
 	"moldturn/sim/record"
 	"moldturn/sim/study"
@@ -71,6 +73,7 @@ func TestTurnsOfTheFarthest(t *testing.T) {
 
 func TestYearMarksTheSeason(t *testing.T) {
 	s := studied(way("base", 5))
+	s.Money.Units = unit.US
 	buildUp, heat, ok := Year(s)
 	if !ok {
 		t.Fatal("no year")
@@ -99,6 +102,31 @@ func TestYearMarksTheSeason(t *testing.T) {
 	s.Alternatives[0].Outcomes = nil // no weeks, and the warning is shown all the same
 	if out, ok, _ = YearSection(s); !ok || len(out.Blocks) != 1 {
 		t.Errorf("%v, %d blocks", ok, len(out.Blocks))
+	}
+}
+
+// The heat index and the lines at which the season changes are in the units of
+// the scenario: 104 °F is 40 °C, 90 °F 32.2 °C and 85 °F 29.4 °C.
+func TestHeatIndexInUnitsOfTheScenario(t *testing.T) {
+	for _, c := range []struct {
+		system              unit.System
+		sign, on, off       string
+		making, peak, above float64
+	}{
+		{unit.US, "°F", "the hot season begins above 90\u00a0°F", "and ends below 85\u00a0°F", 98, 104, 90},
+		{unit.Metric, "°C", "the hot season begins above 32\u00a0°C", "and ends below 29\u00a0°C", 66 / 1.8, 40, 58 / 1.8},
+	} {
+		s := studied(way("base", 5))
+		s.Money.Units = c.system
+		_, heat, ok := Year(s)
+		if !ok || heat.Y.Unit != c.sign || len(heat.Goals) != 2 || heat.Goals[0].Label != c.on || heat.Goals[1].Label != c.off {
+			t.Fatalf("%v, unit %q, marks %+v", ok, heat.Y.Unit, heat.Goals)
+		}
+		for _, x := range []struct{ got, want float64 }{{heat.Series[0].Values[30], c.making}, {heat.Series[1].Values[30], c.peak}, {heat.Goals[0].Value, c.above}} {
+			if math.Abs(x.got-x.want) > 1e-9 {
+				t.Errorf("%s: found %v, want %v", c.sign, x.got, x.want)
+			}
+		}
 	}
 }
 

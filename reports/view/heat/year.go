@@ -9,6 +9,8 @@ import (
 	"moldturn/reports/chart"
 	"moldturn/reports/page"
 	"moldturn/reports/view"
+	"moldturn/sim/climate"
+	"moldturn/sim/param/unit"
 	"moldturn/sim/policy"
 	"moldturn/sim/record"
 	"moldturn/sim/stats"
@@ -45,8 +47,8 @@ func usual(weeks *[record.WeeksOfYear]record.Heat) (at []int) {
 }
 
 // Year is build-up and the pulls between strips through the year, and heat
-// beside them, with the hot season of the policy marked. ok is false where too
-// few weeks have pulls.
+// beside them in the units of the scenario, with the hot season of the policy
+// marked. ok is false where too few weeks have pulls.
 func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 	a := s.Base()
 	weeks := weeksOf(&a.Runs)
@@ -58,20 +60,22 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 	x := make([]string, end)
 	dirty, between := blank(end), blank(end)
 	work, peak := blank(end), blank(end)
+	style := s.Money.Style()
 	for w := range end {
 		x[w] = fmt.Sprintf("%d", w+1)
 		if h := &weeks[w]; slices.Contains(at, w) {
 			dirty[w] = h.BuildUp / float64(h.Pulls)
-			work[w] = h.HeatIndex / float64(h.Pulls)
+			work[w], _ = shown(h.HeatIndex/float64(h.Pulls), style)
 			if h.Strips > 0 {
 				between[w] = float64(h.Pulls) / float64(h.Strips)
 			}
 		}
 		if weeks[w].Looks > 0 {
-			peak[w] = weeks[w].Peak / float64(weeks[w].Looks)
+			peak[w], _ = shown(weeks[w].Peak/float64(weeks[w].Looks), style)
 		}
 	}
 	hot := hotWeeks(&weeks, end)
+	_, sign := shown(0, style)
 	buildUp = chart.Lines{
 		Figure: chart.Figure{ID: "build-up-by-week", Finding: leaves(quarters(&a.Runs, coolFirst(&weeks, at))),
 			Caption: fmt.Sprintf("%s over %d simulated years, all molds. Build-up is counted in pulls of a cool, smooth mold. Strips follow the policy: pulls between strips is parts pulled over strips in that week of all years. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears()),
@@ -86,16 +90,27 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 		Figure: chart.Figure{ID: "heat-by-week", Finding: switches(&weeks, end, policyHot(a)),
 			Caption: "Heat index of the plant air (National Weather Service). While parts are made: mean from spray to last shot. Where it is drawn, the daily peak is the mean of seven days that a seasonal policy looks at.",
 			Alt:     "Lines of the heat index by week of the year; the hot season is shaded."},
-		XTitle: "week of the year", X: x, Y: chart.Axis{Name: "heat index", Unit: "°F", Digits: 0}, Stretches: hot,
+		XTitle: "week of the year", X: x, Y: chart.Axis{Name: "heat index", Unit: sign, Digits: 0}, Stretches: hot,
 		Series: []chart.Series{{Label: "while parts are made", Values: work}},
 	}
 	if some(peak) {
 		heat.Series = append(heat.Series, chart.Series{Label: "daily peak, 7-day mean", Values: peak})
 	}
 	if p := &a.Plan.Season; p.Kind == policy.ByHeatPeak {
-		heat.Goals = []chart.Goal{{Label: fmt.Sprintf("the hot season begins above %.0f °F", p.On), Value: p.On}, {Label: fmt.Sprintf("and ends below %.0f °F", p.Off), Value: p.Off}}
+		heat.Goals = []chart.Goal{switchAt("the hot season begins above", p.On, style), switchAt("and ends below", p.Off, style)}
 	}
 	return buildUp, heat, true
+}
+
+// shown is a heat index of so many °F in the unit of the style, with its sign.
+func shown(f float64, style unit.Style) (x float64, sign string) {
+	return style.Degrees(climate.Celsius(f))
+}
+
+// switchAt is the line of a heat index in °F at which the season changes.
+func switchAt(when string, f float64, style unit.Style) chart.Goal {
+	x, _ := shown(f, style)
+	return chart.Goal{Label: when + " " + style.Temperature(climate.Celsius(f)), Value: x}
 }
 
 // policyHot tells whether an alternative strips by season.
