@@ -34,7 +34,7 @@ func (b *builder) policies() {
 		p.BreakIn.Coats = append(p.BreakIn.Coats, c.Count())
 	}
 	l := v.At("life")
-	p.Life = policy.Life{Limit: l.At("turns").Count(), Resurfaces: l.At("resurfaces").Count(), Surface: l.At("surface_after").Number(),
+	p.Life = policy.Life{Limit: l.At("turns").Count(), Resurfaces: l.At("resurfaces").Count(), Replacement: l.At("replacement").Hours(), Surface: l.At("surface_after").Number(),
 		SurfaceHigh: l.At("surface_limit").Number(), ReserveIdle: l.At("reserve_idle").Hours() / 24, CallAfter: l.At("call_reserve_after").Hours(), RepairCoats: l.At("repair_coats").Count()}
 	b.season()
 	p.Chip = draw.Compile(v.At("chips.hours").Dist())

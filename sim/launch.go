@@ -23,6 +23,10 @@ func (r *Run) awaits(i int) bool {
 // break-in asks before its first part.
 func (r *Run) moldComes(i int32) {
 	m := &r.molds[i]
+	if m.replaced > 0 {
+		r.replacementComes(i)
+		return
+	}
 	p := &r.parts[m.part]
 	r.moldSpan(m)
 	m.state = inUse

@@ -47,6 +47,7 @@ type mold struct {
 	at       clock.Time // since when it is in this state
 	cause    record.Cause
 	nr       int32 // its number
+	replaced int32 // how often a new one took its place after a wait
 }
 
 func (r *Run) moldOf(j int32) *mold { return &r.molds[r.jobs[j].mold] }
@@ -240,7 +241,8 @@ func (r *Run) verbRepaired(j int32) bool {
 }
 
 // verbRenewed gives back a mold with a new surface: resurfaced as often as its
-// life allows, then a new one off the master. Either is broken in again.
+// life allows, then a new one off the master, which may take its time to come.
+// Either is broken in again.
 func (r *Run) verbRenewed(j int32) bool {
 	m := r.moldOf(j)
 	l := &r.plan.Life
@@ -255,5 +257,9 @@ func (r *Run) verbRenewed(j int32) bool {
 	m.breakIn, m.stripped = int8(r.plan.BreakIn.Turns()), true
 	m.coatsDue = int32(r.coatsFor(m))
 	r.note(record.Note{Kind: kind, Order: None, Mold: m.nr, Part: m.part, Place: None})
+	if kind == record.Retired && l.Replacement > 0 {
+		r.replaced(j)
+		return false
+	}
 	return true
 }

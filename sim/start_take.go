@@ -110,6 +110,9 @@ func (r *Run) stockOfMold(i int32) StartMold {
 		s.Stands = MoldInReserve
 	case gone:
 		s.Stands = MoldAway
+		if m.replaced > 0 {
+			s.Back = m.readyAt
+		}
 	case ready:
 		s.Stands, s.When = MoldReady, m.readyAt
 	}

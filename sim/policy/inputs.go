@@ -66,6 +66,7 @@ func lifeInputs() []param.Row {
 	return []param.Row{
 		{Path: "life.turns", Kind: param.Count, Low: 0, High: 100000, Default: "300", Doc: "turns after which a mold is resurfaced, or replaced; 0: never", Mark: param.Memory, Source: "100 – 300 – 600 parts before a major refurbishment, not verified"},
 		{Path: "life.resurfaces", Kind: param.Count, Low: 0, High: 20, Default: "2", Doc: "how often a mold is resurfaced before a new one takes its place", Mark: param.Assumption, Source: calibrate},
+		{Path: "life.replacement", Kind: param.Duration, Low: 0, High: 20000, Default: "0 wk", Doc: "lead time of the new mold after one is worn out; 0 wk: it was ordered ahead and stands ready", Mark: param.Assumption, Source: "wear is seen months ahead; a mold that is ordered only then takes 4 – 6 – 12 weeks off an existing master, from memory, not verified"},
 		{Path: "life.surface_after", Kind: param.Number, Low: 0, High: 10, Default: "0.05", Doc: "lasting loss of surface after resurfacing, points of luster", Mark: param.Assumption, Source: calibrate},
 		{Path: "life.surface_limit", Kind: param.Number, Low: 0, High: 20, Default: "0.4", Doc: "lasting loss of surface at which a mold is resurfaced, points of luster; 0: not used, and strip.full_at should then be 0 too", Mark: param.Assumption, Source: calibrate},
 		{Path: "life.call_reserve_after", Kind: param.Duration, Low: 0, High: 1000, Default: "4 h", Doc: "labor of repair above which a reserve mold is called; full strips and resurfacing always call one", Mark: param.Assumption, Source: calibrate},

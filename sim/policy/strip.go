@@ -125,6 +125,7 @@ func (b *BreakIn) Turns() int { return len(b.Coats) }
 type Life struct {
 	Limit       int     // turns after which a mold is retired or resurfaced; 0: never
 	Resurfaces  int     // how often it can be resurfaced before it is replaced
+	Replacement float64 // hours from the end of a mold that is replaced to the new one in its place
 	Surface     float64 // lasting surface loss after resurfacing
 	SurfaceHigh float64 // lasting surface loss at which it is resurfaced; 0: not used
 	ReserveIdle float64 // days in reserve after which a mold needs two coats
