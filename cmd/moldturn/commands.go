@@ -12,6 +12,7 @@ func commands() []*command {
 		worthCommand(),
 		permitCommand(),
 		exposureCommand(),
+		boardCommand(),
 		promiseCommand(),
 		launchCommand(),
 		qualityCommand(),

@@ -9,7 +9,7 @@ import (
 // slot looks for the day that costs least.
 func (b *Board) slot(s *Strip, futures []Future) {
 	craft, _ := s.Most(func(t *Task) int { return int(t.Craft) })
-	if craft < 0 || s.begunBefore(b.Setup.Start.At) {
+	if s.Under = s.begunBefore(b.Setup.Start.At); craft < 0 || s.Under {
 		return
 	}
 	free := make([]clock.Time, len(b.Days))

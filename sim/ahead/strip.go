@@ -13,6 +13,7 @@ type Strip struct {
 	Turns int  // parts since the strip before, in most futures
 	Apart int  // days that it may be away from its day, 8 times in 10
 	Later bool // or later: in more than 1 of 10 futures it is not in the time looked at
+	Under bool // under way in the morning
 
 	// Slot is the day on which the people who strip have most time free, of the
 	// days on which the mold is empty in most futures, from one turn before it is

@@ -75,6 +75,18 @@ func (x *Thing) Mean(of func(*Task) clock.Time) clock.Time {
 	return sum / max(n, 1)
 }
 
+// OnDay is the middle of the time at which it is begun, over the futures in which
+// that is on its day.
+func (x *Thing) OnDay(morning clock.Time) clock.Time {
+	w := x.When(BegunAt)
+	for f, t := range w {
+		if int((t-morning)/clock.Day) != x.Day {
+			w[f] = clock.Never
+		}
+	}
+	return w.Given().Surely(0.5)
+}
+
 // most is the value that occurs most often and its share; the smallest of
 // several, and 0 of none.
 func most(all []int) (value int, share float64) {

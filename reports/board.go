@@ -1,0 +1,40 @@
+package reports
+
+import (
+	"fmt"
+	"io"
+
+	"moldturn/reports/table"
+	"moldturn/reports/view/board"
+)
+
+// daysShown is how many days a terminal shows.
+const daysShown = 3
+
+// BoardText writes the first days of a board for a terminal.
+func BoardText(w io.Writer, v *board.View, style table.Style) error {
+	if _, err := io.WriteString(w, table.Wrap(v.Headline(), style)+"\n"); err != nil {
+		return err
+	}
+	works := v.Works()
+	for _, day := range works[:min(daysShown, len(works))] {
+		if _, err := fmt.Fprintf(w, "%s\n\n", v.LongDay(v.Days[day].From)); err != nil {
+			return err
+		}
+		for _, t := range v.Tables(day) {
+			if err := spaced(w, t, style); err != nil {
+				return err
+			}
+		}
+	}
+	lines := v.Basis()
+	if n := len(works) - daysShown; n > 0 {
+		lines = append([]string{fmt.Sprintf("%d more days are in the files of --out.", n)}, lines...)
+	}
+	for _, line := range append(lines, board.Caution) {
+		if _, err := io.WriteString(w, table.Wrap(line, style)); err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,87 @@
+package reports
+
+import (
+	"encoding/json"
+	"io"
+
+	"moldturn/reports/csv"
+	"moldturn/reports/view/board"
+)
+
+// BoardCSV writes every line of a board. For people, people is how many are out,
+// and hours is how long work waits; for the rest hours is labor.
+func BoardCSV(w io.Writer, v *board.View) error {
+	out, err := csv.New(w, "date", "kind", "mold", "part", "order", "chance", "early", "likely", "late", "nine_in_10_by",
+		"craft", "people", "hours", "turns", "days_either_way", "costs_least", "booth", "in_list", "color", "band")
+	if err != nil {
+		return err
+	}
+	for day := range v.Days {
+		for _, r := range v.Rows(day) {
+			if err := out.Row(csv.Text(r.Date), csv.Text(r.Kind), csv.Text(r.Mold), csv.Text(r.Part), csv.Text(r.Order), csv.Number(r.Chance),
+				csv.Text(r.Early), csv.Text(r.Likely), csv.Text(r.Late), csv.Text(r.By), csv.Text(r.Craft), some(r.People), hoursOr(r.Hours), some(r.Turns),
+				csv.Int(int64(r.Apart)), csv.Text(r.Least), csv.Text(r.Booth), some(r.InList), csv.Text(r.Color), csv.Text(r.Band)); err != nil {
+				return err
+			}
+		}
+	}
+	return out.Flush()
+}
+
+// some is a number, or nothing for 0.
+func some(n int) csv.Cell {
+	if n == 0 {
+		return csv.Empty()
+	}
+	return csv.Int(int64(n))
+}
+
+func hoursOr(h float64) csv.Cell {
+	if h == 0 {
+		return csv.Empty()
+	}
+	return csv.Number(h)
+}
+
+type boardDocument struct {
+	Answer  string     `json:"answer"`
+	Morning string     `json:"morning"`
+	Futures int        `json:"futures"`
+	Left    int        `json:"left_out"`
+	Days    []boardDay `json:"days"`
+}
+
+type boardDay struct {
+	Date   string       `json:"date"`
+	Works  bool         `json:"worked"`
+	Things []board.Row  `json:"things"`
+	Booths []boardBooth `json:"booths"`
+}
+
+type boardBooth struct {
+	Booths       []string `json:"booths"`
+	Flushes      int      `json:"flushes"`
+	Minutes      float64  `json:"minutes"`
+	AsRun        int      `json:"flushes_as_they_come"`
+	AsRunMinutes float64  `json:"minutes_as_they_come"`
+}
+
+// BoardJSON writes a board in full.
+func BoardJSON(w io.Writer, v *board.View) error {
+	d := boardDocument{Answer: v.Headline(), Morning: v.Date(v.Setup.Start.At).String(), Futures: v.Futures, Left: v.Left, Days: []boardDay{}}
+	for i := range v.Days {
+		day := boardDay{Date: v.Date(v.Days[i].From).String(), Works: v.Days[i].Works, Things: append([]board.Row{}, v.Rows(i)...), Booths: []boardBooth{}}
+		for _, b := range v.Days[i].Booths {
+			row := boardBooth{Flushes: b.Flushes, Minutes: b.Flushing.Hours() * 60, AsRun: b.AsRun, AsRunMinutes: b.AsRunTime.Hours() * 60}
+			for _, u := range b.Units {
+				row.Booths = append(row.Booths, v.Booth(b.Place, u))
+			}
+			day.Booths = append(day.Booths, row)
+		}
+		d.Days = append(d.Days, day)
+	}
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	return e.Encode(d)
+}

@@ -1,0 +1,4 @@
+package board
+
+// Effect is what changes do to the orders.
+type Effect struct{}
