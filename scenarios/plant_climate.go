@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"path"
 	"slices"
@@ -154,7 +155,7 @@ func (b *builder) weatherFile(v *Value, files func(string) ([]byte, error)) *cli
 	}
 	data, err := files(name)
 	if err != nil {
-		b.complain(at, err.Error(), "", "")
+		b.complain(at, fmt.Sprintf("weather file %s: %v", quoted(name), err), "", "")
 		return nil
 	}
 	read := climate.ReadEPW
@@ -163,10 +164,28 @@ func (b *builder) weatherFile(v *Value, files func(string) ([]byte, error)) *cli
 	}
 	w, err := read(bytes.NewReader(data), name, int(v.At("longest_gap").Hours()))
 	if err != nil {
-		b.complain(at, err.Error(), "", "")
+		b.weatherFaults(at, err)
 		return nil
 	}
 	return w
+}
+
+// weatherFaults adds the complaints about a weather file, each at its place in
+// that file.
+func (b *builder) weatherFaults(at *Value, err error) {
+	var faults *climate.Complaints
+	if !errors.As(err, &faults) {
+		b.complain(at, err.Error(), "", "")
+		return
+	}
+	for i, f := range faults.List {
+		found := f.Found
+		if i == len(faults.List)-1 && faults.More > 0 {
+			found += fmt.Sprintf("; and %d more mistakes in this file", faults.More)
+		}
+		b.complaints = append(b.complaints, Complaint{File: f.File, Line: f.Line, Column: max(f.Column, min(f.Line, 1)), Path: at.path,
+			Message: found, Allowed: f.Allowed, Hint: f.Hint})
+	}
 }
 
 // areaOf is the number of the area a value names, or otherwise.

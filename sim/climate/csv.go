@@ -93,6 +93,7 @@ type csvTable struct {
 	hours        []fileHour
 	nAir, nDew   int       // readings averaged in the last hour
 	last         time.Time // of the last row
+	late         bool      // the row before this one did not come later than last
 	faults       *Complaints
 	line, column int
 }
@@ -126,11 +127,11 @@ func (t *csvTable) row(fields []string) {
 		case csvTime:
 			at, good = t.time(text)
 		case csvDry:
-			dry, good = t.number("dry bulb", text, c, -70, 70, "C")
+			dry, good = t.number("dry bulb", text, c, -70, 70)
 		case csvDew:
-			dew, good = t.number("dew point", text, c, -70, 70, "C")
+			dew, good = t.number("dew point", text, c, -70, 70)
 		case csvRH:
-			rh, good = t.number("relative humidity", text, c, 0, 1.1, "as a share")
+			rh, good = t.number("relative humidity", text, c, 0, 1.1)
 		}
 		ok = ok && good
 	}
@@ -144,7 +145,8 @@ func (t *csvTable) row(fields []string) {
 	t.add(at, dry, dew)
 }
 
-// time reads a time and checks that it comes later than the one before.
+// time reads a time and checks that it comes later than the one before; only the
+// first of several that do not is complained of.
 func (t *csvTable) time(text string) (time.Time, bool) {
 	for _, form := range csvTimes() {
 		at, err := time.Parse(form, text)
@@ -152,19 +154,24 @@ func (t *csvTable) time(text string) (time.Time, bool) {
 			continue
 		}
 		at = time.Date(at.Year(), at.Month(), at.Day(), at.Hour(), at.Minute(), at.Second(), 0, time.UTC)
-		if !t.last.IsZero() && !at.After(t.last) {
+		if t.last.IsZero() || at.After(t.last) {
+			t.late = false
+			return at, true
+		}
+		if !t.late {
 			t.complain(fmt.Sprintf("time %s after %s", text, t.last.Format("2006-01-02 15:04")), "times that rise from row to row",
 				"local time with daylight saving repeats an hour in autumn: use standard time")
-			return at, false
 		}
-		return at, true
+		t.late = true
+		return at, false
 	}
 	t.complain(fmt.Sprintf("time %q", shorten(text)), "2027-01-31 14:00, 2027-01-31T14:00 or 1/31/2027 14:00", "")
 	return time.Time{}, false
 }
 
-// number reads a value and turns it into °C or a share; NaN means missing.
-func (t *csvTable) number(what, text string, c csvColumn, low, high float64, unit string) (float64, bool) {
+// number reads a value and turns it into °C or a share, which must lie in low …
+// high; NaN means missing.
+func (t *csvTable) number(what, text string, c csvColumn, low, high float64) (float64, bool) {
 	if saysMissing(text) {
 		return math.NaN(), true
 	}
@@ -176,7 +183,7 @@ func (t *csvTable) number(what, text string, c csvColumn, low, high float64, uni
 	if strings.Contains(text, ",") {
 		hint = "write decimals with a point"
 	}
-	t.complain(fmt.Sprintf("%s %q", what, shorten(text)), fmt.Sprintf("%g … %g %s, or empty for missing", low, high, unit), hint)
+	t.complain(fmt.Sprintf("%s %q", what, shorten(text)), c.limits(low, high)+", or empty for missing", hint)
 	return 0, false
 }
 

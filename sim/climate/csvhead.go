@@ -2,6 +2,7 @@ package climate
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 )
@@ -38,21 +39,22 @@ func quantityOf(name string) csvQuantity {
 type csvUnit struct {
 	humidity      bool // a unit of relative humidity; else of temperature
 	offset, scale float64
+	sign          string // after a number
 }
 
 // unitOf reads a unit as splitUnit gives it.
 func unitOf(unit string) (u csvUnit, known bool) {
 	switch unit {
 	case "c", "degc", "celsius":
-		return csvUnit{false, 0, 1}, true
+		return csvUnit{false, 0, 1, " C"}, true
 	case "f", "degf", "fahrenheit":
-		return csvUnit{false, 32, 1 / 1.8}, true
+		return csvUnit{false, 32, 1 / 1.8, " F"}, true
 	case "k":
-		return csvUnit{false, kelvin, 1}, true
+		return csvUnit{false, kelvin, 1, " K"}, true
 	case "%", "pct", "percent":
-		return csvUnit{true, 0, 0.01}, true
+		return csvUnit{true, 0, 0.01, " %"}, true
 	case "share", "0-1":
-		return csvUnit{true, 0, 1}, true
+		return csvUnit{true, 0, 1, " as a share"}, true
 	}
 	return csvUnit{}, false
 }
@@ -63,6 +65,13 @@ type csvColumn struct {
 	index int
 	what  csvQuantity
 	csvUnit
+}
+
+// limits writes a range of °C or of a share in the unit of the column: "-70 …
+// 70 C", "0 … 110 %".
+func (c csvColumn) limits(low, high float64) string {
+	of := func(x float64) float64 { return math.Round(100*(x/c.scale+c.offset)) / 100 }
+	return fmt.Sprintf("%g … %g%s", of(low), of(high), c.sign)
 }
 
 // csvHeadAllowed is what a header may say, for complaints.

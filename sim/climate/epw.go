@@ -186,17 +186,20 @@ func (e *epwReader) settleYears() {
 }
 
 // inOrder drops hours that do not come later than those before them, with a
-// complaint for each.
+// complaint for the first of each row of such hours.
 func (e *epwReader) inOrder() []fileHour {
-	kept := e.hours[:0]
+	kept, late := e.hours[:0], false
 	for _, h := range e.hours {
-		if len(kept) > 0 && !kept[len(kept)-1].before(h) {
+		if len(kept) == 0 || kept[len(kept)-1].before(h) {
+			kept, late = append(kept, h), false
+			continue
+		}
+		if !late {
 			e.line = h.line
 			e.complain(1, fmt.Sprintf("month %d, day %d, hour %d comes again or too late", h.month, h.day, h.hour+1),
 				"hours in the order of time, each once", "")
-			continue
 		}
-		kept = append(kept, h)
+		late = true
 	}
 	return kept
 }

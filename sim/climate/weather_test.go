@@ -208,6 +208,25 @@ func TestEPWComplaintsOfOrderGapsAndCover(t *testing.T) {
 	fault(t, err, 0, "w.epw:8:16: \"4\" records per hour")
 }
 
+// One day with a wrong month makes all hours up to it come too late: that is one
+// complaint, and one of the gap.
+func TestLateHoursAreOneComplaint(t *testing.T) {
+	_, err := ReadEPW(strings.NewReader(epwYearText(2001, 365, func(i int, line string) string {
+		return strings.Replace(line, "2001,1,3,1,", "2001,1,30,1,", 1)
+	})), "w.epw", 6)
+	fault(t, err, 0, "w.epw:58:1: month 1, day 3, hour 2 comes again or too late")
+	fault(t, err, 1, "w.epw:57: no dry bulb for 648 hours from 01-03 00:00")
+
+	_, err = ReadCSV(strings.NewReader(csvText("time,dry bulb (F),RH [0-1]", func(i int, c cursor, h int) string {
+		if i == 48 {
+			c.day = 30
+		}
+		return fmt.Sprintf("%d-%02d-%02d %02d:00,%d,0.5\n", c.year, c.month, c.day, h, 68+400*(i/8000))
+	})), "w.csv", 6)
+	fault(t, err, 0, "w.csv:51:1: time 2027-01-03 01:00 after 2027-01-30 00:00")
+	fault(t, err, 1, "w.csv:8002:18: dry bulb \"468\"\n  allowed: -94 … 158 F, or empty for missing")
+}
+
 func TestComplaintsAreCapped(t *testing.T) {
 	_, err := ReadEPW(strings.NewReader(epwYearText(2001, 365, func(_ int, line string) string { return "x" + line })), "w.epw", 6)
 	var c *Complaints
@@ -283,7 +302,7 @@ func TestCSVComplaintsHavePlaces(t *testing.T) {
 	})), "w.csv", 6)
 	fault(t, err, 0, "w.csv:2:1: time \"first of January\"\n  allowed: 2027-01-31 14:00")
 	fault(t, err, 1, "w.csv:3:18: dry bulb \"20,5\"\n  allowed: -70 … 70 C, or empty for missing\n  hint: write decimals with a point")
-	fault(t, err, 2, "w.csv:4:21: relative humidity \"500\"")
+	fault(t, err, 2, "w.csv:4:21: relative humidity \"500\"\n  allowed: 0 … 110 %, or empty for missing")
 	fault(t, err, 3, "w.csv:5: 2 fields\n  allowed: as many as the header has")
 	fault(t, err, 4, "w.csv:7:1: time 2027-01-01 04:00 after 2027-01-01 04:00")
 }
