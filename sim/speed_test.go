@@ -51,38 +51,48 @@ func TestBareLoopIsTheSameModel(t *testing.T) {
 	}
 }
 
+// limitRatio is how much more processor time a cycle takes in the engine than in
+// the bare loop.
+func limitRatio(t testing.TB) float64 {
+	const cycles = 50_000
+	t0 := processorTime(t)
+	n := loopRun(t, 1, cycles)
+	t1 := processorTime(t)
+	runBare(1, cycles)
+	return (t1 - t0) / float64(n) / ((processorTime(t) - t1) / cycles)
+}
+
 // How much longer the engine takes than the bare loop, processor time, median
 // of the rounds.
 func BenchmarkAgainstLimit(b *testing.B) {
-	const cycles = 50_000
 	var ratios []float64
 	for b.Loop() {
-		t0 := processorTime(b)
-		n := loopRun(b, 1, cycles)
-		t1 := processorTime(b)
-		runBare(1, cycles)
-		t2 := processorTime(b)
-		ratios = append(ratios, (t1-t0)/float64(n)/((t2-t1)/cycles))
+		ratios = append(ratios, limitRatio(b))
 	}
 	b.ReportMetric(middle(ratios), "x-limit")
 }
 
-// How many times the work of one run two runs at once do in the same time on the
-// wall, median of the rounds.
-func BenchmarkTwoCores(b *testing.B) {
+// coresRatio is how many times the work of one run two runs at once do in the
+// same time on the wall.
+func coresRatio(t testing.TB) float64 {
 	const cycles = 50_000
+	t0 := time.Now()
+	loopRun(t, 1, cycles)
+	one := time.Since(t0)
+	t0 = time.Now()
+	var g sync.WaitGroup
+	for seed := range uint64(2) {
+		g.Go(func() { loopRun(t, seed+1, cycles) })
+	}
+	g.Wait()
+	return 2 * one.Seconds() / time.Since(t0).Seconds()
+}
+
+// What a second core brings, median of the rounds.
+func BenchmarkTwoCores(b *testing.B) {
 	var ratios []float64
 	for b.Loop() {
-		t0 := time.Now()
-		loopRun(b, 1, cycles)
-		one := time.Since(t0)
-		t0 = time.Now()
-		var g sync.WaitGroup
-		for seed := range uint64(2) {
-			g.Go(func() { loopRun(b, seed+1, cycles) })
-		}
-		g.Wait()
-		ratios = append(ratios, 2*one.Seconds()/time.Since(t0).Seconds())
+		ratios = append(ratios, coresRatio(b))
 	}
 	b.ReportMetric(middle(ratios), "x-one-core")
 }
@@ -109,21 +119,27 @@ func manyModels(models int) *Plan {
 	return p
 }
 
+// perPart is the processor time for a part, in ns, in a plant of so many models
+// at equal load.
+func perPart(t testing.TB, models int) float64 {
+	p := manyModels(models)
+	p.Length = clock.FromHours(60_000 * 10 / float64(models))
+	c := &pullCount{}
+	t0 := processorTime(t)
+	if err := Simulate(p, steadyAir(), 1, 0, c); err != nil {
+		t.Fatal(err)
+	}
+	return 1e9 * (processorTime(t) - t0) / float64(c.pulls)
+}
+
 // Processor time for a part in plants of several sizes at equal load.
 func BenchmarkModels(b *testing.B) {
 	least := 0.0
 	for _, models := range []int{3, 10, 30, 100} {
 		b.Run(strconv.Itoa(models), func(b *testing.B) {
-			p := manyModels(models)
-			p.Length = clock.FromHours(60_000 * 10 / float64(models))
 			var each []float64
 			for b.Loop() {
-				c := &pullCount{}
-				t0 := processorTime(b)
-				if err := Simulate(p, steadyAir(), 1, 0, c); err != nil {
-					b.Fatal(err)
-				}
-				each = append(each, 1e9*(processorTime(b)-t0)/float64(c.pulls))
+				each = append(each, perPart(b, models))
 			}
 			per := middle(each)
 			if models == 3 {

@@ -25,6 +25,7 @@ type Case struct {
 	WarmUp float64   // hours left out at the start
 	Hours  float64   // counted in a plain check, in batches, or in each of Runs; a full one takes more
 	Runs   int       // 0: one long run in batches
+	Rare   float64   // so many times longer is a full check, for numbers seldom seen; 0: 1
 	Marks  []float64 // hours, within Period, at which the number at Watch is read
 	Period float64   // hours; 0: each mark comes once in a run
 	Watch  []string  // steps
@@ -136,6 +137,13 @@ func (c *Case) run(o Options) ([]Sums, error) {
 		runs = max(runs/shorter, shortBatches)
 	default:
 		runs *= longer
+	}
+	if c.Rare > 0 && !o.Short {
+		if c.Runs > 0 {
+			runs = int(c.Rare * float64(runs))
+		} else {
+			hours *= c.Rare
+		}
 	}
 	length := hours / float64(parts)
 	if c.Period > 0 {

@@ -146,12 +146,42 @@ func moldLoops() []Case {
 		for n := 1; n <= 8; n++ {
 			name := fmt.Sprintf("%s %d", config.name, n)
 			l := moldLoop(n, config.wax, config.gel, config.laminate, config.strip, exponential, exponential)
-			out = append(out, Case{
+			c := Case{
 				Group: "mold loops", Name: fmt.Sprintf("loop %s, %d molds", config.name, n), Source: byMVA,
 				Plant: l.plan, WarmUp: 4000, Hours: 1_000_000, Values: l.values(spreads[name]...),
 				Long: n != 1 && n != 4 && n != 8,
-			})
+			}
+			c.watchLaminate(name)
+			out = append(out, c)
 		}
+	}
+	return out
+}
+
+// watchLaminate adds the chances of each number of molds at laminate, in loops
+// where they are known, as often as they are not rare.
+func (c *Case) watchLaminate(loop string) {
+	chances := map[string][]float64{
+		"B 4": {.34671831, .40646372, .18248841, .05568311},
+		"C 8": {.11951868, .27991455, .29023111, .17379677, .08755231},
+	}[loop]
+	for n, p := range chances {
+		c.Period, c.Marks, c.Watch = 10, []float64{0}, []string{"laminate"}
+		c.Values = append(c.Values, Value{fmt.Sprintf("chance of %d at laminate", n), p, chanceAt(0, n), 0})
+	}
+}
+
+// oneMold holds a mold alone, which meets no queue: whatever the laws, a cycle
+// takes the sum of the mean times.
+func oneMold() []Case {
+	var out []Case
+	for _, laws := range []struct {
+		name       string
+		crew, cure law
+	}{{"Erlang-4 work, constant cure", erlang(4), constant}, {"constant work, exponential cure", constant, exponential}, {"Erlang-2 work, Erlang-10 cure", erlang(2), erlang(10)}} {
+		l := moldLoop(1, 1, 1, 2, true, laws.crew, laws.cure)
+		out = append(out, Case{Group: "one mold", Name: laws.name + ", strip at every pull number 5", Source: "the mean of a sum: 41 h and a fifth of 6 h",
+			Plant: l.plan, WarmUp: 400, Hours: 400_000, Values: []Value{{"X", 1 / 42.2, perHour, 0}}})
 	}
 	return out
 }
