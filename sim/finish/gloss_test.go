@@ -52,7 +52,7 @@ func TestGlossByIndex(t *testing.T) {
 // is good, 80 – 85 is the limit, and below 70 it is buffed again.
 func TestScale(t *testing.T) {
 	s := DefaultScale()
-	for _, c := range []struct{ gloss, low, high float64 }{{90, 97.5, 98.5}, {85, 97, 98}, {82.5, 97, 97}, {70, 90, 95}, {101, 100, 100}, {-1, 0, 0}} {
+	for _, c := range []struct{ gloss, low, high float64 }{{90, 98, 98}, {85, 97.33, 97.34}, {82.5, 97, 97}, {77.5, 95, 95}, {70, 93, 93}, {101, 100, 100}, {-1, 0, 0}} {
 		if got := s.Points(c.gloss); got < c.low || got > c.high {
 			t.Errorf("%v gloss units: %v points, want %v … %v", c.gloss, got, c.low, c.high)
 		}

@@ -154,6 +154,24 @@ func TestTerms(t *testing.T) {
 	}
 }
 
+// Each driver costs something of its own, on a part that has a little of all.
+func TestEveryDriverCosts(t *testing.T) {
+	p := Default()
+	part := Part{Grade: 2, Color: 1, BuildUp: 3, Green: 0.02, Surface: 0.1, MissingCoats: 1, ExcessCoats: 1, Noise: 0.5}
+	before := Luster(&p, &part)
+	for i, w := range worse {
+		changed := part
+		w.change(&changed)
+		if after := Luster(&p, &changed); !(after < before) {
+			t.Errorf("change %d, of %s, moves luster from %v to %v", i, w.term, before, after)
+		}
+	}
+	part.ExcessCoats, part.MissingCoats = 3, 0
+	if got := Explain(&p, &part)[4]; math.Abs(got-0.6) > 1e-12 {
+		t.Errorf("three coats too many cost %v, want 0.6", got)
+	}
+}
+
 func TestBuff(t *testing.T) {
 	p := Default()
 	part := Part{Grade: 2, BuildUp: 5, Surface: 0.4, MissingCoats: 2, Green: 0.02, Noise: 0.3}

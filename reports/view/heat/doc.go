@@ -41,6 +41,13 @@ func named(name string) *study.Metric {
 	return &m
 }
 
+func years(n int) string {
+	if n == 1 {
+		return "1 year"
+	}
+	return fmt.Sprintf("%d years", n)
+}
+
 func turns(n int) string {
 	if n == 1 {
 		return "1 turn"

@@ -28,8 +28,8 @@ func Holds(s *view.Study) (boats, luster chart.Lines, ok bool) {
 	}
 	boats = lines(c, b, "boats-by-hold", chart.Axis{Name: "boats shipped", Unit: "a week", Digits: 2}, stairs(c, b))
 	luster = lines(c, l, "luster-by-hold", chart.Axis{Name: "luster that 9 parts in 10 reach", Unit: "of 100", Digits: 2}, knee(c, l))
-	how := fmt.Sprintf("The base with other clock hours in the mold and nothing else changed, %d runs of %d years each with orders always waiting, under the same luck. The plant holds %s h.",
-		c.Points[0].N(), s.Years, trim(c.Base))
+	how := fmt.Sprintf("The base with other clock hours in the mold and nothing else changed, %d runs of %s each with orders always waiting, under the same luck. The plant holds %s h.",
+		c.Points[0].N(), years(s.Years), trim(c.Base))
 	boats.Caption = how + " People pull only while they are on shift, so boats go in steps." + known(c, b)
 	luster.Caption = how + " Luster is as pulled; waviness that comes out weeks later is not in it, and shows as escapes." + known(c, l)
 	return boats, luster, true

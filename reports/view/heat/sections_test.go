@@ -85,8 +85,13 @@ func TestYearMarksTheSeason(t *testing.T) {
 			t.Errorf("%d weeks", len(lines))
 		}
 	}
-	if b := buildUp.Series[1].Values; b[0] != 5 || b[30] != 10.0/3 {
-		t.Errorf("pulls between strips %v and %v, want 5 and 3.33", b[0], b[30])
+	// 10 pulls a week and 2 strips, 3 in the hot weeks 21 to 40: over five weeks
+	// around week 21 it is 50 pulls over 13 strips.
+	if b := buildUp.Series[1].Values; b[0] != 5 || b[30] != 10.0/3 || b[17] != 5 || b[20] != 50.0/13 || b[49] != 5 {
+		t.Errorf("pulls between strips %v, %v, %v, %v and %v", b[0], b[30], b[17], b[20], b[49])
+	}
+	if got := pullsPerStrip(&[record.WeeksOfYear]record.Heat{{Pulls: 4}}, 0); !math.IsNaN(got) {
+		t.Errorf("pulls between strips without one: %v", got)
 	}
 	if len(heat.Goals) != 2 || heat.Goals[0].Value != 90 || len(buildUp.Stretches) != 1 || buildUp.Stretches[0].From != 20 {
 		t.Errorf("marks %+v, %+v", heat.Goals, buildUp.Stretches)
@@ -140,6 +145,7 @@ func TestHoldSections(t *testing.T) {
 	if !ok || len(boats.X) != 9 || len(luster.X) != 9 || len(boats.Stretches) != 1 || boats.Stretches[0].From != 8 {
 		t.Errorf("%v, %v, %+v", ok, boats.X, boats.Stretches)
 	}
+	says(t, boats.Caption, "5 runs of 1 year each")
 	if out, ok, err := HoldSection(s); err != nil || !ok || len(out.Blocks) != 2 {
 		t.Error(err)
 	}

@@ -66,9 +66,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 		if h := &weeks[w]; slices.Contains(at, w) {
 			dirty[w] = h.BuildUp / float64(h.Pulls)
 			work[w], _ = shown(h.HeatIndex/float64(h.Pulls), style)
-			if h.Strips > 0 {
-				between[w] = float64(h.Pulls) / float64(h.Strips)
-			}
+			between[w] = pullsPerStrip(&weeks, w)
 		}
 		if weeks[w].Looks > 0 {
 			peak[w], _ = shown(weeks[w].Peak/float64(weeks[w].Looks), style)
@@ -78,7 +76,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 	_, sign := shown(0, style)
 	buildUp = chart.Lines{
 		Figure: chart.Figure{ID: "build-up-by-week", Finding: leaves(quarters(&a.Runs, coolFirst(&weeks, at))),
-			Caption: fmt.Sprintf("%s over %d simulated years, all molds. Build-up is counted in pulls of a cool, smooth mold. Strips follow the policy: pulls between strips is parts pulled over strips in that week of all years. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears()),
+			Caption: fmt.Sprintf("%s over %d simulated years, all molds. Build-up is counted in pulls of a cool, smooth mold. Strips follow the policy: pulls between strips is parts pulled over strips in %d weeks of all years, the week in the middle. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears(), 2*beside+1),
 			Alt:     "Lines of build-up and of pulls between strips by week of the year; the hot season is shaded."},
 		XTitle: "week of the year", X: x, Y: chart.Axis{Name: "pulls", Digits: 1, Zero: true}, Stretches: hot,
 		Series: []chart.Series{{Label: "build-up before a pull", Values: dirty}},
@@ -111,6 +109,23 @@ func shown(f float64, style unit.Style) (x float64, sign string) {
 func switchAt(when string, f float64, style unit.Style) chart.Goal {
 	x, _ := shown(f, style)
 	return chart.Goal{Label: when + " " + style.Temperature(climate.Celsius(f)), Value: x}
+}
+
+// beside is how many weeks on either side of a week its strips are counted in:
+// a week alone has few, and its ratio jumps about. A choice of this report.
+const beside = 2
+
+// pullsPerStrip is the parts pulled over the strips in the weeks around w; NaN
+// without a strip.
+func pullsPerStrip(weeks *[record.WeeksOfYear]record.Heat, w int) float64 {
+	var sum record.Heat
+	for i := max(w-beside, 0); i <= min(w+beside, len(weeks)-1); i++ {
+		sum = sum.Plus(weeks[i])
+	}
+	if sum.Strips == 0 {
+		return math.NaN()
+	}
+	return float64(sum.Pulls) / float64(sum.Strips)
 }
 
 // policyHot tells whether an alternative strips by season.
