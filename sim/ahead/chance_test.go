@@ -36,13 +36,13 @@ func TestTasks(t *testing.T) {
 	span(1, record.Spraying, false, 0, 4*clock.Hour, 25*clock.Hour)
 	span(1, record.Spraying, true, 0, 25*clock.Hour, 26*clock.Hour)
 	span(1, record.Spraying, true, 1, 26*clock.Hour, 27*clock.Hour)
-	if len(f.Tasks) != 2 {
-		t.Fatalf("%d tasks, want 2", len(f.Tasks))
+	if len(f.Tasks) != 3 {
+		t.Fatalf("%d tasks, want 3", len(f.Tasks))
 	}
-	if x := f.Tasks[0]; x.Ready != clock.Hour || x.Began != 3*clock.Hour || x.End != 26*clock.Hour || !x.Over || x.People != 2 {
+	if x := f.Tasks[1]; x.Ready != clock.Hour || x.Began != 3*clock.Hour || x.End != 26*clock.Hour || !x.Over || x.People != 2 {
 		t.Errorf("first task %+v", x)
 	}
-	if x := f.Tasks[1]; x.Began != 26*clock.Hour || x.Over {
+	if x := f.Tasks[2]; x.Began != 26*clock.Hour || x.Over {
 		t.Errorf("second task %+v", x)
 	}
 	if f.Short[0][0] != 22*clock.Hour || f.Short[0][1] != clock.Hour {

@@ -38,7 +38,7 @@ type Task struct {
 // Kept says whether tasks of a kind are kept.
 func Kept(d record.Doing) bool {
 	switch d {
-	case record.Stripping, record.Spraying, record.Laminating, record.Curing, record.Pulling, record.Assembling, record.Finishing:
+	case record.Stripping, record.Masking, record.Spraying, record.Laminating, record.Curing, record.Pulling, record.Assembling, record.Finishing:
 		return true
 	}
 	return false

@@ -84,7 +84,7 @@ func (b *Board) stretches(f *Future, strip *Task) (from, until []clock.Time) {
 		case record.Stripping:
 			held = held || t.Began == strip.Began
 			stripped = true
-		case record.Spraying:
+		case record.Masking, record.Spraying:
 			if open == clock.Never {
 				continue // a second coat on the same part
 			}

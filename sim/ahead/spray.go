@@ -124,21 +124,29 @@ func (b *Board) Order(x *Thing) int {
 	return order
 }
 
-// accent is the color of the band of a part, if it has one in most futures.
+// accent is the color of the band of a part whose order is known, if it gets one
+// in most of the futures in which it is for that order.
 func (b *Board) accent(c *things, base *Thing) int16 {
+	order := b.Order(base)
 	i, ok := c.at[thingKey{doing: record.Spraying, accent: true, mold: base.Mold, nth: base.Nth}]
-	if !ok {
+	if order < 0 || !ok {
 		return sim.None
 	}
-	band := c.list[i]
-	if order := b.Order(band); order >= 0 && 2*band.times() > base.times() {
-		return b.Setup.Start.Orders[order].Band
+	n, banded := 0, 0
+	for f, t := range base.In {
+		if t == nil || int(t.Order) != order {
+			continue
+		}
+		n++
+		if c.list[i].In[f] != nil {
+			banded++
+		}
 	}
-	return sim.None
+	if float64(banded) <= agreed*float64(n) {
+		return sim.None
+	}
+	return b.Setup.Start.Orders[order].Band
 }
-
-// times is in how many futures it is begun.
-func (x *Thing) times() int { return len(x.When(BegunAt).Given()) }
 
 // soonest is the index of the least of some times; the first of several.
 func soonest(times []clock.Time) int {

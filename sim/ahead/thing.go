@@ -148,12 +148,12 @@ func (c *things) future(f int, tasks []Task) {
 		switch t.Doing {
 		case record.Pulling:
 			pulls[t.Mold]++
-		case record.Spraying:
+		case record.Masking, record.Spraying:
 			spray := c.setup.spray(&t)
 			if spray == sim.NoSpray {
-				continue // old gel coat is washed out
+				continue // tape, or old gel coat that is washed out
 			}
-			key.accent = spray == sim.SprayBand
+			key.doing, key.accent = record.Spraying, spray == sim.SprayBand
 		case record.Stripping:
 			if last[t.Mold] = strip; strip != nil {
 				joined(strip, &t)
