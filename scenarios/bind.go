@@ -47,6 +47,7 @@ func (b *binder) root(doc *Document) *Value {
 	for _, v := range b.refs {
 		b.resolve(root, v)
 	}
+	b.currencies(root)
 	return root
 }
 
@@ -153,8 +154,8 @@ func (b *binder) unknownKey(br *branch, k key, v *Value) {
 	where := ""
 	if v.path != "" {
 		where = " in " + v.path
-	} else {
-		b.lost = true
+	} else if near := br.kid(guess.Near(k.name, br.words())); near != nil && near.row.Kind.Container() {
+		b.lost = true // most of what the plant is made of may stand there
 	}
 	b.complain(v, k.at, fmt.Sprintf("unknown input %q%s", k.name, where), short(br.words()), didYouMean(k.name, br.words()))
 }

@@ -47,10 +47,10 @@ func (b *builder) placeList() {
 		}
 		if v.At("guns").Len() > 0 && (p.Count < 0 || p.Kind != sim.Booth) {
 			b.complain(v.At("guns"), "gun sets need a booth with a count", "kind: booth, count: 1 or more", "")
-			continue
-		}
-		for u := range max(p.Count, 0) {
-			p.Guns = append(p.Guns, b.guns(v, i, int16(u)))
+		} else {
+			for u := range max(p.Count, 0) {
+				p.Guns = append(p.Guns, b.guns(v, i, int16(u)))
+			}
 		}
 		b.failures(v, i, sim.None, p.Count)
 		b.plan.Places = append(b.plan.Places, p)
