@@ -38,7 +38,7 @@ func (z *sizer) look() (*view.Sized, error) {
 	if err != nil {
 		return nil, err
 	}
-	v := &view.Sized{Target: *z.g, Found: found, Start: start, Replications: z.replications(), Years: z.s.Base.Years, Runs: z.runs, PricesFrom: z.s.LeverPrices()}
+	v := &view.Sized{Target: *z.g, Found: found, Start: start, Replications: z.replications(), Years: z.s.Base.Years, Runs: z.runs, PricesFrom: z.s.LeverPrices(), Money: view.Money{Currency: z.s.Base.Currency(), Units: z.s.Base.Units()}}
 	for i, l := range z.levers {
 		v.Labels, v.Now, v.Prices = append(v.Labels, l.Label), append(v.Now, l.Now), append(v.Prices, l.Price())
 		v.Units = append(v.Units, unitOf(&l))

@@ -29,6 +29,7 @@ type Sized struct {
 	Next         string       `json:"next_limit"`
 	NextPool     string       `json:"next_limit_is"` // the craft or place; "molds"
 	Allow        string       `json:"not_allowed"`   // what --may leaves out and would move it
+	Money        Money        `json:"-"`             // how amounts are written; its zero value is in $
 }
 
 // NextLimit says what limits a plant, over the year, and which craft or place
@@ -67,7 +68,16 @@ func (s *Sized) costs() string {
 	if dearer(d) < 500 {
 		return "as much a year as now."
 	}
-	return fmt.Sprintf("$%.0fk a year %s than now.", dearer(d)/1000, moreOrLess(d))
+	return fmt.Sprintf("%sk a year %s than now.", s.sign(fmt.Sprintf("%.0f", dearer(d)/1000)), moreOrLess(d))
+}
+
+// sign sets the sign of the currency before a number.
+func (s *Sized) sign(number string) string {
+	m := s.Money
+	if m.Currency == "" {
+		m.Currency = "$"
+	}
+	return m.sign(number, false)
 }
 
 // reach says how far the answer comes on fresh luck.
@@ -127,7 +137,7 @@ func moreOrLess(d float64) string {
 // Tables are the size found and the staircase around it.
 func (s *Sized) Tables() []cells.Table {
 	t := cells.Table{Title: "The cheapest found, and boats a week with one and two more or less", Columns: []cells.Column{
-		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "on paper", Align: cells.Right}, {Head: "then", Align: cells.Right}, {Head: "$k a year", Align: cells.Right},
+		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "on paper", Align: cells.Right}, {Head: "then", Align: cells.Right}, {Head: s.sign("k a year"), Align: cells.Right},
 		{Head: "−2", Align: cells.Right}, {Head: "−1", Align: cells.Right}, {Head: "this", Align: cells.Right},
 		{Head: "+1", Align: cells.Right}, {Head: "+2", Align: cells.Right}}}
 	for i, n := range s.Found.Size {
