@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 
+	"moldturn/reports/page"
 	"moldturn/reports/table"
 	"moldturn/reports/view/board"
 )
@@ -38,3 +39,6 @@ func BoardText(w io.Writer, v *board.View, style table.Style) error {
 	}
 	return nil
 }
+
+// BoardHTML writes a board for the wall, a printed page for each day.
+func BoardHTML(w io.Writer, v *board.View) error { return page.Write(w, v.Page()) }

@@ -19,6 +19,9 @@ func (p Page) Check() error {
 	}
 	seen := map[string]bool{}
 	for i, s := range p.Sections {
+		if s.Wall < 0 || s.Wall > WallSizes {
+			errs = append(errs, fmt.Errorf("section %d: size %d for the wall is not within 0 to %d", i+1, s.Wall, WallSizes))
+		}
 		for j, b := range s.Blocks {
 			if err := checkBlock(b, seen); err != nil {
 				errs = append(errs, fmt.Errorf("section %d, block %d: %w", i+1, j+1, err))
@@ -51,6 +54,12 @@ func checkBlock(b Block, seen map[string]bool) error {
 		return errors.New("the block is nil")
 	case Table:
 		return b.Check()
+	case Beside:
+		for _, t := range b {
+			if err := t.Check(); err != nil {
+				return err
+			}
+		}
 	case Choice:
 		return b.Check()
 	case Fold:

@@ -20,18 +20,30 @@ type Section struct {
 	// the page when it is the first, and begins a new sheet after it. What it
 	// holds must fit; see SheetWidth.
 	Sheet bool
+
+	// Wall prints the section on a sheet of A4 or letter of its own, in type that
+	// is read from a few steps away: 1 is the largest, WallSizes the smallest. 0
+	// prints it as any section. What it holds must fit. Where the first section
+	// has it, neither the head of the page nor its foot is printed.
+	Wall int
 }
+
+// WallSizes is how many sizes of type there are for a wall.
+const WallSizes = 4
 
 // SheetWidth is how wide drawings are on such a sheet, in CSS pixels before the style
 // sheet makes it smaller: what fits tabloid, which is narrower than A3.
 const SheetWidth = 1100
 
-// Block is one of Text, Remark, List, Facts, Table, Chart, Diary, Choice,
-// Panels and Fold.
+// Block is one of Text, Small, Remark, List, Facts, Table, Beside, Chart, Diary,
+// Choice, Panels and Fold.
 type Block interface{ block() }
 
 // Text is a paragraph.
 type Text string
+
+// Small is a paragraph in small print.
+type Small string
 
 // Remark is a paragraph that is set off: a warning, or a limit of a result.
 type Remark string
@@ -47,6 +59,9 @@ type Fact struct{ Label, Value, Note string }
 
 // Table is a table of finished texts.
 type Table struct{ cells.Table }
+
+// Beside is tables side by side where there is room.
+type Beside []Table
 
 // Fold is blocks behind a line that opens them, closed at first. On paper it
 // stays closed, with its line. Charts inside are drawn when it opens.
@@ -65,6 +80,8 @@ type Panel struct {
 }
 
 func (Text) block()   {}
+func (Small) block()  {}
+func (Beside) block() {}
 func (Remark) block() {}
 func (List) block()   {}
 func (Facts) block()  {}

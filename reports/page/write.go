@@ -36,18 +36,22 @@ type view struct {
 	Scripts           []template.JS
 	Sections          []sectionView
 	Sheet             bool // the head of the page is printed with the first section
+	Wall              bool // neither head nor foot is printed
 	Foot              []string
 }
 
 type sectionView struct {
 	ID, Heading string
 	Sheet       bool
+	Wall        int
 	Blocks      []blockView
 }
 
 // blockView has exactly one field set.
 type blockView struct {
 	Text, Remark string
+	Small        string
+	Beside       []*tableView
 	List         []string
 	Facts        []Fact
 	Table        *tableView
@@ -97,9 +101,9 @@ func viewOf(p Page) (view, error) {
 		if err != nil {
 			return view{}, err
 		}
-		v.Sections = append(v.Sections, sectionView{"section-" + strconv.Itoa(i+1), s.Heading, s.Sheet, blocks})
+		v.Sections = append(v.Sections, sectionView{"section-" + strconv.Itoa(i+1), s.Heading, s.Sheet, s.Wall, blocks})
 	}
-	v.Sheet = p.Sections[0].Sheet
+	v.Sheet, v.Wall = p.Sections[0].Sheet, p.Sections[0].Wall > 0
 	var scripts []string
 	if p.drawn() {
 		scripts = []string{asset("echarts.min.js"), boot()}
@@ -127,6 +131,14 @@ func blockOf(b Block) (blockView, error) {
 	switch b := b.(type) {
 	case Text:
 		return blockView{Text: string(b)}, nil
+	case Small:
+		return blockView{Small: string(b)}, nil
+	case Beside:
+		var v blockView
+		for _, t := range b {
+			v.Beside = append(v.Beside, tableOf(t.Table))
+		}
+		return v, nil
 	case Remark:
 		return blockView{Remark: string(b)}, nil
 	case List:
