@@ -93,7 +93,14 @@ var neutral = []struct {
 		for i := range p.Parts {
 			p.Parts[i].Name = fmt.Sprint("t", i)
 		}
+		for i := range p.Molds {
+			p.Molds[i].Name = fmt.Sprint("o", i)
+		}
+		for i := range p.Background {
+			p.Background[i].Name = fmt.Sprint("b", i)
+		}
 		for i := range p.Routes {
+			p.Routes[i].Name = fmt.Sprint("r", i)
 			for k := range p.Routes[i].Steps {
 				p.Routes[i].Steps[k].Name = fmt.Sprint("s", i, k)
 			}
