@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 
+	"moldturn/sim/climate"
 	"moldturn/sim/draw"
 )
 
@@ -20,9 +21,9 @@ const (
 	hoursOfYear = 8760
 )
 
-// AirWarnings looks at a year of weather: does cooling without drying leave
-// molds near dew point, so that waxing and spraying wait; is the heat index
-// beyond its published chart.
+// AirWarnings looks at a year of weather: were gaps of its file filled; does
+// cooling without drying leave molds near dew point, so that waxing and spraying
+// wait; is the heat index beyond its published chart.
 func (p *Plant) AirWarnings() []AirWarning {
 	var out []AirWarning
 	c, plan := &p.weather.climate, p.Plan()
@@ -30,6 +31,9 @@ func (p *Plant) AirWarnings() []AirWarning {
 	key := draw.Root(1, 0)
 	damp := c.Damp(key, plan.Start, hoursOfYear, margin)
 	path := c.Path(key, plan.Start, hoursOfYear)
+	if c.File != nil && len(c.File.Repairs) > 0 {
+		out = append(out, AirWarning{p.Value.At("climate.file"), filled(c.File)})
+	}
 	i := 0
 	for name, area := range p.Value.Each("climate.areas") {
 		if d := damp[i]; float64(d.Near) > dampShare*float64(d.Cooled) {
@@ -44,6 +48,15 @@ func (p *Plant) AirWarnings() []AirWarning {
 		i++
 	}
 	return out
+}
+
+// filled tells of the gaps of a weather file that were filled.
+func filled(w *climate.Weather) string {
+	hours := 0
+	for _, r := range w.Repairs {
+		hours += r.Hours
+	}
+	return fmt.Sprintf("weather file %s: %d missing values are filled in straight lines, gaps: %d, first %s", quoted(w.Name), hours, len(w.Repairs), w.Repairs[0])
 }
 
 // coolerOf is the input that cools an area.

@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"io/fs"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -44,5 +45,31 @@ func TestWeatherFileMissing(t *testing.T) {
 	found := weatherFaults("")
 	if len(found) != 1 || found[0].File != "plant.yaml" || found[0].Message != `weather file "week.csv": file does not exist` {
 		t.Errorf("%+v", found)
+	}
+}
+
+// Gaps that were filled are told, and a file without gaps is not spoken of.
+func TestFilledGapsAreTold(t *testing.T) {
+	whole := string(coldWeek())
+	for _, c := range []struct {
+		file string
+		want []string
+	}{
+		{whole, nil},
+		{strings.NewReplacer("2027-03-05 07:00,22,", "2027-03-05 07:00,,", "2027-03-05 08:00,22,", "2027-03-05 08:00,,").Replace(whole),
+			[]string{`weather file "week.csv": 4 missing values are filled in straight lines, gaps: 2, first dry bulb: 2 hours filled from 03-05 07:00`}},
+	} {
+		plant := strings.Replace(roomyPlant, "alternatives:\n", "climate:\n  weather: file\n  file: week.csv\nalternatives:\n", 1)
+		s, complaints := Load("plant.yaml", []byte(plant), Options{Years: 1, Files: func(string) ([]byte, error) { return []byte(c.file), nil }})
+		if len(complaints) > 0 {
+			t.Fatal(complaints.Error())
+		}
+		var got []string
+		for _, w := range s.Base.AirWarnings() {
+			got = append(got, w.Text)
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("found %q, want %q", got, c.want)
+		}
 	}
 }
