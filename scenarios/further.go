@@ -1,6 +1,9 @@
 package scenarios
 
 import (
+	"slices"
+	"strings"
+
 	"moldturn/sim/draw"
 	"moldturn/sim/param"
 )
@@ -27,7 +30,8 @@ func (t *Tree) further(doc *Document, o Options, known Complaints) Complaints {
 	return found.elsewhere(known)
 }
 
-// elsewhere leaves out complaints at places that known ones stand at.
+// elsewhere leaves out complaints at places that known ones stand at, and those
+// about a group of inputs that holds a known fault: they may be about its stand-in.
 func (c Complaints) elsewhere(known Complaints) Complaints {
 	type place struct {
 		file         string
@@ -39,11 +43,19 @@ func (c Complaints) elsewhere(known Complaints) Complaints {
 	}
 	var out Complaints
 	for _, one := range c {
-		if !told[place{one.File, one.Line, one.Column}] {
+		if !told[place{one.File, one.Line, one.Column}] && !known.within(one.Path) {
 			out = append(out, one)
 		}
 	}
 	return out
+}
+
+// within reports whether any of the complaints is about an input below a path.
+func (c Complaints) within(path string) bool {
+	return path != "" && slices.ContainsFunc(c, func(k Complaint) bool {
+		rest, below := strings.CutPrefix(k.Path, path)
+		return below && (strings.HasPrefix(rest, ".") || strings.HasPrefix(rest, "["))
+	})
 }
 
 // standIn gives a value that cannot be read its default, or else some value its

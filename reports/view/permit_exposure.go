@@ -120,7 +120,7 @@ func (e *Exposure) Fire() cells.Table {
 // limits.
 func (e *Exposure) Styrene() cells.Table {
 	s := &e.Screen.Shop
-	t := cells.Table{Title: "Fresh air that would dilute the laminating shop's styrene", Columns: right("limit", "eight hours", "short term", "since", "air needed¹", "kept")}
+	t := cells.Table{Title: "Fresh air that would dilute the laminating shop's styrene", Columns: right("limit", "eight hours", "short term", "since¹", "air needed²", "kept")}
 	have, known := s.PPM()
 	for _, l := range exposure.Limits() {
 		kept := "air not known"
@@ -129,15 +129,14 @@ func (e *Exposure) Styrene() cells.Table {
 		}
 		t.Rows = append(t.Rows, cells.Texts(l.Name, fixed(l.PPM, 0)+nb+"ppm", fixed(l.Short, 0)+nb+"ppm", l.Dated, e.air(s.Needed(l.PPM)), kept))
 		r := &t.Rows[len(t.Rows)-1]
-		r.Cells[0].Notes = []int{len(t.Notes) + 1}
+		r.Cells[0].Notes = []int{len(t.Notes) + 2}
 		t.Notes = append(t.Notes, l.Source+".")
 	}
 	first := fmt.Sprintf("%s of styrene, the mean while people laminate; peaks and people near the mold have more. Mixing factor %s.", e.rate(s.KgPerHour), significant(s.Mixing, 2))
 	if known {
 		first += fmt.Sprintf(" With %s of fresh air the mean would be %s ppm.", e.air(s.Air), rounded(have))
 	}
-	t.Notes = append([]string{first}, t.Notes...)
-	t.Notes = append(t.Notes, "Years of the first three limits are from memory; ask for the limits in force.")
+	t.Notes = append([]string{"Years of the first three limits are from memory; ask for the limits in force.", first}, t.Notes...)
 	return t
 }
 
