@@ -39,6 +39,7 @@ type watcher struct {
 	molded  int  // those of them that came from molds
 	look    int
 	seen    []int // by serial: the last look it was alive at
+	level
 }
 
 func (w *watcher) fault(format string, args ...any) {
@@ -52,6 +53,7 @@ func watch(p *Plan, air *Air, seed uint64) (*watcher, error) {
 	w := &watcher{}
 	w.molds = make([]clock.Time, len(p.Molds))
 	w.pools = make([]clock.Time, len(p.Crafts)+len(p.Places))
+	w.level = newLevel(p)
 	w.r = &Run{plan: p, air: air, obs: w, clk: clock.New(), root: draw.Root(seed, 0), verbs: &verbs}
 	w.r.start()
 	err := w.r.pass(w)
@@ -60,6 +62,7 @@ func watch(p *Plan, air *Air, seed uint64) (*watcher, error) {
 		return w, err
 	}
 	w.tables()
+	w.stand(p.Length - w.now)
 	w.r.close()
 	w.closing()
 	return w, nil
@@ -70,6 +73,7 @@ func watch(p *Plan, air *Air, seed uint64) (*watcher, error) {
 func (w *watcher) Handle(kind clock.Kind, id int32) {
 	if now := w.r.clk.Now(); now > w.now {
 		w.tables()
+		w.stand(now - w.now)
 		w.now = now
 	}
 	w.r.Handle(kind, id)
@@ -157,6 +161,7 @@ func (w *watcher) Span(s *record.Span) {
 	if s.Job < 0 {
 		return
 	}
+	w.visit(s)
 	l := &w.lives[s.Job]
 	if l.until != s.From {
 		w.fault("job %d: span from %v, the last one ended %v", s.Job, s.From, l.until)
@@ -177,6 +182,7 @@ func (w *watcher) Use(u *record.Use) {
 		w.fault("pool %d: use from %v to %v, the last one ended %v", u.Pool, u.From, u.To, w.pools[u.Pool])
 	}
 	w.pools[u.Pool] = u.To
+	w.used[u.Pool] += clock.Time(u.Used) * (u.To - u.From)
 	crafts := len(w.r.plan.Crafts)
 	if u.Used < 0 || u.Capacity < 0 {
 		w.fault("pool %d: used %d of %d", u.Pool, u.Used, u.Capacity)
@@ -264,6 +270,7 @@ func (w *watcher) closing() {
 		w.fault("%d boats begun, %d shipped, %d on the floor, counted %d", begun, w.shipped, floor, r.onFloor)
 	}
 	w.parts()
+	w.little()
 }
 
 // parts checks that every part pulled is in finishing, stored, joined or
