@@ -157,3 +157,30 @@ func TestMoldsAreKept(t *testing.T) {
 		}
 	}
 }
+
+// The time of a mold alone from pull to pull is a sum of independent times: its
+// variance is theirs together, 4 + 9 + 100 + 576 + 4 = 693 h² when all are
+// exponential and 117 h² with a constant cure. The error of a variance by the
+// fourth moment: the excess kurtosis of such a sum is 6·Σsd⁴/(Σsd²)².
+func TestVarianceOfOneMoldsCycle(t *testing.T) {
+	for _, row := range []struct {
+		cure       law
+		variance   float64
+		fourth     float64 // Σsd⁴
+		exactCycle float64
+	}{{exponential, 693, 16 + 81 + 1e4 + 576*576 + 16, 41}, {constant, 117, 16 + 81 + 1e4 + 16, 41}} {
+		l := moldLoop(1, 1, 1, 2, false, exponential, row.cure)
+		var o times
+		simulate(t, l.plan(1_000_000*clock.Hour, 1), &o)
+		n, sum, squares := 0.0, 0.0, 0.0
+		for i := 1; i < len(o.pulls); i++ {
+			d := (o.pulls[i] - o.pulls[i-1]).Hours() - row.exactCycle
+			n, sum, squares = n+1, sum+d, squares+d*d
+		}
+		got := squares/n - sum*sum/n/n
+		se := row.variance * math.Sqrt((6*row.fourth/row.variance/row.variance+2)/n)
+		if math.Abs(got-row.variance) > 4*se || math.Abs(sum/n) > 4*math.Sqrt(row.variance/n) || n < 20_000 {
+			t.Errorf("%.0f cycles: mean %.3f h over, variance %.2f h², exact %g, SE %.2f", n, sum/n, got, row.variance, se)
+		}
+	}
+}
