@@ -21,9 +21,9 @@ mistakes are shown at once, each with its place. A scenario without any is
 worked out by hand: molds times turns, and hours there are over hours a boat
 takes.
 With --floor the files of a floor are checked instead: rows used, rows not used
-and why, what contradicts itself, and what each gap does to the answer. FOLDER is
-a folder, or the name of a floor that comes with the program; its files are never
-changed. "moldturn list floor" shows which files and columns are understood.`,
+and why, what contradicts itself, and what each gap does to the answer. FOLDER
+is a folder, or the name of a floor that comes with the program; its files are
+never changed. "moldturn list floor" shows which files and columns there are.`,
 		args: scenarioArg(),
 		flags: func(f *pflag.FlagSet) {
 			f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this check; may be given again")

@@ -24,7 +24,7 @@ type floorFlags struct {
 // add puts the flags into f.
 func (o *floorFlags) add(f *pflag.FlagSet, purpose string) {
 	f.Var(&floorFolder{to: &o.Folder}, "floor", purpose)
-	f.Var(&morningFlag{to: &o.Morning}, "morning", "the morning the floor is of; the day after the last entry of its files by default")
+	f.Var(&morningFlag{to: &o.Morning}, "morning", "the morning of the floor; default: after the last entry")
 }
 
 // floorFolder is a flag that names a folder of floor files, or a floor that

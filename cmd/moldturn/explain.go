@@ -80,7 +80,7 @@ func explainHelp() string {
 		fmt.Fprintf(&b, "  %-22s such as %s\n", v.kind, v.terms()[0].Name)
 	}
 	b.WriteString("A group of inputs, such as strip, lists what is in it.\n" +
-		"With --ledger SCENARIO every amount of the plant's money is traced: TERM is the\nbeginning of the name of a line, such as labor.gel or warranty, or all. A line is\nwhat was counted times its price, with the inputs behind both and their marks.")
+		"With --ledger SCENARIO every amount of the plant's money is traced: TERM is\nthe beginning of the name of a line, such as labor.gel or warranty, or all.\nA line is what was counted times its price, with the inputs behind both and\ntheir marks.")
 	return b.String()
 }
 

@@ -19,10 +19,10 @@ type ledgerFlags struct {
 }
 
 func (o *ledgerFlags) add(f *pflag.FlagSet) {
-	f.StringVar(&o.Scenario, "ledger", "", "trace the money of this scenario: TERM is then the beginning of the name of a line, such as labor.gel, or all")
+	f.StringVar(&o.Scenario, "ledger", "", "trace the money of this `SCENARIO`")
 	f.Var(&whole[int]{flag: "replications", to: &o.Replications, low: 1, high: mostReplications}, "replications", "with --ledger: repeat N times with other luck")
 	f.Var(&whole[int]{flag: "years", to: &o.Years, low: 1, high: mostYears}, "years", "with --ledger: simulate N years in each repeat")
-	f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "with --ledger: change one input for this run; may be given again")
+	f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "with --ledger: change one input for this run")
 	f.BoolVarP(&o.Quiet, "quiet", "q", false, "with --ledger: show no progress")
 }
 

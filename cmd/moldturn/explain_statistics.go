@@ -52,7 +52,7 @@ func statisticsTerms() []entry {
 			Notes: []string{"unit: boats/year",
 				"it is no promise: when one wait goes, part of it turns into another; an alternative shows what really comes of it"}},
 		{Name: "typical repeat", also: []string{"typical run", "typical replication"},
-			Doc: "the repeat of the base whose boats per week are nearest the median of all repeats, the first of several; run again with every fact kept, it shows the molds and the floor from near, in the four weeks of the year in which work waits longest for people and places",
+			Doc:   "the repeat of the base whose boats per week are nearest the median of all repeats, the first of several; run again with every fact kept, it shows the molds and the floor from near, in the four weeks of the year in which work waits longest for people and places",
 			Notes: []string{"one way things may go, for looking at; figures come from all repeats"}},
 		{Name: "by hand", also: []string{"hand formula", "capacity table"},
 			Doc:   "what a plant could make if nothing waited: molds times turns, and hours there are over hours a boat takes; an upper bound that \"moldturn check\" works out without simulation",

@@ -191,6 +191,7 @@ func worthKeys() []outputRow {
 		{"[].now", "", "how many there are"},
 		{"[].steps", "", "how many more were tried, below zero fewer"},
 	}, interval("[].boats_per_week", "boats/week", "what they add over the year", clearRow),
-		interval("[].january", "boats/week", "what they add in January", clearRow),
-		interval("[].july", "boats/week", "what they add in July", clearRow))
+		[]outputRow{{"[].boats_per_week_by_month", "", "list of months, January first"}, {"[].dollars_per_week", "dollars/week", "what they earn or save, as an interval; null without prices"}},
+		interval("[].boats_per_week_by_month[]", "boats/week", "what they add in the month", clearRow)[1:],
+	)
 }
