@@ -31,6 +31,27 @@ func TestFailedUnitPausesAndResumesWithTheWorkLeft(t *testing.T) {
 	s.run(t).want(t, a, "works 1 0:00-2:00, place down 2:00-3:00, works 1 3:00-5:00, place down 5:00-6:00, works 1 6:00-7:00")
 }
 
+// A hoist is used while work runs and given back when it ends, or stops with
+// the shift.
+func TestHoistIsGivenBack(t *testing.T) {
+	s := newShop(3)
+	day, all := s.craft(crewOf(1, s.daily(6, 14))), s.craft(crewOf(2, s.daily(0, 24)))
+	hoist := s.place("hoist", 1)
+	s.p.Places[hoist].Kind = Hoist
+	lift := func(craft int16, hours float64) Step {
+		step := labor(craft, 1, hours, Pause)
+		step.Use = []int16{hoist}
+		return step
+	}
+	a := s.task(12, 0, lift(day, 4)) // 2 h are left at 14:00
+	b := s.task(13, 0, lift(all, 3))
+	e := s.task(13, 0, lift(all, 1))
+	d := s.run(t)
+	d.want(t, a, "works 1 12:00-14:00, off shift 14:00-30:00, works 1 30:00-32:00")
+	d.want(t, b, "no hoist 13:00-14:00, works 1 14:00-17:00")
+	d.want(t, e, "no hoist 13:00-17:00, works 1 17:00-18:00")
+}
+
 func TestFailureCountsWorkingTimeOnly(t *testing.T) {
 	s := newShop(1)
 	c := s.craft(crewOf(1, s.daily(0, 24)))
