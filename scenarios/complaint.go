@@ -10,14 +10,15 @@ import (
 // Complaint is one fault in the inputs. Everything but File and Message may be
 // empty. Texts from the file are kept as they are; String escapes them.
 type Complaint struct {
-	File         string // as the user named it, or "--set path"
-	Line, Column int    // from 1, columns in characters; 0 where a source has no lines
-	Path         string // of the input, "hold.clock"
-	Found        string // what was written
-	Message      string // what is wrong with it, one sentence in lower case
-	Allowed      string // what would be accepted
-	Hint         string // what was probably meant, or what to do
-	Source       string // the whole line
+	File    string `json:"file"`    // as the user named it, or "--set path"
+	Line    int    `json:"line"`    // from 1; 0 where a source has no lines
+	Column  int    `json:"column"`  // from 1, in characters
+	Path    string `json:"path"`    // of the input, "hold.clock"
+	Found   string `json:"found"`   // what was written
+	Message string `json:"message"` // what is wrong with it, one sentence in lower case
+	Allowed string `json:"allowed"` // what would be accepted
+	Hint    string `json:"hint"`    // what was probably meant, or what to do
+	Source  string `json:"source"`  // the whole line
 }
 
 // Complaints are all faults of a reading, in the order of their places. Nil

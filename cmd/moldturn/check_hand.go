@@ -142,7 +142,7 @@ func verdict(t *paper.Table) string {
 		line += "; next " + strings.Join(next, " and ")
 	}
 	if q := t.Queueing; q > 0 {
-		line += fmt.Sprintf(". With queueing about %s: all molds as one mean mold, shifts by their share of the week, hours by chance (approximate)", fixed(q, 1))
+		line += fmt.Sprintf(". With queueing about %s, if hours varied as pure chance does; a shop whose hours vary less loses less (approximate: all molds as one mean mold, shifts by their share of the week)", fixed(q, 1))
 	}
 	return line + "."
 }
