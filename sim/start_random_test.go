@@ -15,6 +15,7 @@ func watchFrom(p *Plan, air *Air, s *Start, seed uint64) (*watcher, error) {
 	w := &watcher{now: s.At, noteAt: s.At}
 	w.molds = make([]clock.Time, len(p.Molds))
 	w.pools = make([]clock.Time, len(p.Crafts)+len(p.Places))
+	w.level = newLevel(p)
 	for i := range w.molds {
 		w.molds[i] = s.At
 	}
@@ -45,6 +46,7 @@ func watchFrom(p *Plan, air *Air, s *Start, seed uint64) (*watcher, error) {
 		return w, err
 	}
 	w.tables()
+	w.stand(p.Length - w.now)
 	w.r.close()
 	w.closing()
 	return w, nil
