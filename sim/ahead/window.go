@@ -62,12 +62,12 @@ func (c *things) misses(into map[thingKey]int, f int, notes []record.Note, kinds
 	}
 }
 
-// turnAt is the turn whose base coat a mold has at an instant of a future; 0 for
+// turnAt is the turn whose base coat a mold has before an instant of a future; 0 for
 // one that was sprayed before the morning.
 func (c *things) turnAt(f int, mold int32, at clock.Time) int {
 	nth := 0
 	for _, x := range c.list {
-		if x.Doing == record.Spraying && !x.Accent && x.Mold == mold && x.In[f] != nil && x.In[f].Began <= at {
+		if x.Doing == record.Spraying && !x.Accent && x.Mold == mold && x.In[f] != nil && x.In[f].Began < at {
 			nth = max(nth, x.Nth)
 		}
 	}

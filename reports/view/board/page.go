@@ -5,6 +5,7 @@ import (
 
 	"moldturn/reports/cells"
 	"moldturn/reports/page"
+	"moldturn/sim/ahead"
 )
 
 // Page is the board for the wall, a sheet for each day.
@@ -19,40 +20,56 @@ func (v *View) Page() page.Page {
 	return p
 }
 
-// sheet is the page of a day. The booths stand side by side, as do the boats
-// that leave and who is short.
+// rows of tables that stand side by side on a sheet: the booths, then the boats
+// that leave beside who is short.
+func (v *View) layout(d *ahead.Day) [][]cells.Table {
+	out := [][]cells.Table{{v.pulls(d)}, {v.strips(d)}}
+	booths := v.booths(d)
+	for i := 0; i < len(booths); i += 2 {
+		out = append(out, booths[i:min(i+2, len(booths))])
+	}
+	return append(out, []cells.Table{v.risks(d)}, []cells.Table{v.leaves(d), v.crafts(d)})
+}
+
+// mostLines is about how many lines a sheet takes in the smallest type.
+const mostLines = 47
+
+// sheet is the page of a day. Where it is too full the longest tables lose rows.
 func (v *View) sheet(day int) page.Section {
 	d := &v.Days[day]
-	s := page.Section{Heading: v.LongDay(d.From) + " · " + v.Plant}
+	s := page.Section{Heading: v.LongDay(d.From)}
 	lines := 0.0
-	add := func(tables ...cells.Table) {
+	for rows := 12; rows > 2; rows-- {
+		if s.Blocks, lines = blocks(v.layout(d), rows); lines <= mostLines {
+			break
+		}
+	}
+	if len(s.Blocks) == 0 {
+		s.Blocks = append(s.Blocks, page.Text("Nothing stands on this day."))
+	}
+	s.Blocks = append(s.Blocks, page.Small(fmt.Sprintf("%s, from the floor of %s. Chances are those of the model, not proven on a real shop; things under 1 in 10 are left out. %s", v.Plant, v.Day(v.Setup.Start.At), Caution)))
+	s.Wall = size(lines)
+	return s
+}
+
+// blocks are the tables of a sheet, of some rows at most, and about how many
+// lines they take.
+func blocks(layout [][]cells.Table, rows int) (out []page.Block, lines float64) {
+	for _, tables := range layout {
 		var row page.Beside
 		most := 0.0
 		for _, t := range tables {
 			if len(t.Rows) > 0 {
-				t = cut(t)
+				t = cut(t, rows)
 				row = append(row, page.Table{Table: t})
 				most = max(most, tableLines(t))
 			}
 		}
 		if lines += most; len(row) > 0 {
-			s.Blocks = append(s.Blocks, row)
+			out = append(out, row)
 		}
 	}
-	add(v.pulls(d))
-	add(v.strips(d))
-	booths := v.booths(d)
-	for i := 0; i < len(booths); i += 2 {
-		add(booths[i:min(i+2, len(booths))]...)
-	}
-	add(v.risks(d))
-	add(v.leaves(d), v.crafts(d))
-	if len(s.Blocks) == 0 {
-		s.Blocks = append(s.Blocks, page.Text("Nothing stands on this day."))
-	}
-	s.Blocks = append(s.Blocks, page.Small(fmt.Sprintf("From the floor of %s. Chances are those of the model, not proven on a real shop; things under 1 in 10 are left out. %s", v.Day(v.Setup.Start.At), Caution)))
-	s.Wall = size(lines)
-	return s
+	return out, lines
 }
 
 // tableLines is about how many lines of type a table takes.
@@ -60,13 +77,10 @@ func tableLines(t cells.Table) float64 {
 	return float64(len(t.Rows)) + 2.5 + 1.5*float64(len(t.Notes))
 }
 
-// mostRows is how many rows of a table a sheet has room for.
-const mostRows = 12
-
 // cut leaves rows off a table that is too long for a sheet, and says so.
-func cut(t cells.Table) cells.Table {
-	if n := len(t.Rows) - mostRows; n > 0 {
-		t.Rows = t.Rows[:mostRows]
+func cut(t cells.Table, most int) cells.Table {
+	if n := len(t.Rows) - most; n > 0 {
+		t.Rows = t.Rows[:most]
 		t.Title += fmt.Sprintf(" (%d more: board.csv)", n)
 	}
 	return t
@@ -74,7 +88,7 @@ func cut(t cells.Table) cells.Table {
 
 // size is the type for so many lines on a sheet.
 func size(lines float64) int {
-	for i, most := range []float64{30, 35, 43} {
+	for i, most := range []float64{28, 32, 39} {
 		if lines <= most {
 			return i + 1
 		}
