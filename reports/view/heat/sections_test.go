@@ -172,3 +172,34 @@ func TestCardSection(t *testing.T) {
 		}
 	}
 }
+
+// A mean of luster is drawn from 30 parts on: three years with ten each are
+// enough, with one part fewer in one year they are not.
+func TestFewestParts(t *testing.T) {
+	a := way("base", 4)
+	for i := range a.Outcomes {
+		a.Outcomes[i].Capacity.ByTurn[1][4] = record.Lusters{N: 10, Sum: 970}
+	}
+	if pair := seasons(&a.Runs); pair[1].last() != 4 || pair[1][4] != 97 {
+		t.Errorf("30 parts: %v", pair[1][:6])
+	}
+	a.Outcomes[0].Capacity.ByTurn[1][4] = record.Lusters{N: 9, Sum: 873}
+	if pair := seasons(&a.Runs); pair[1].last() != 3 || !math.IsNaN(pair[1][4]) {
+		t.Errorf("29 parts: %v", pair[1][:6])
+	}
+}
+
+// The year is drawn from 26 weeks with pulls on, two quarters.
+func TestFewestWeeks(t *testing.T) {
+	for weeks, want := range map[int]bool{25: false, 26: true} {
+		a := way("base", 4)
+		for i := range a.Outcomes {
+			for w := weeks; w < 50; w++ {
+				a.Outcomes[i].Capacity.Heat[w] = record.Heat{}
+			}
+		}
+		if _, _, ok := Year(studied(a)); ok != want {
+			t.Errorf("%d weeks: drawn %v", weeks, ok)
+		}
+	}
+}
