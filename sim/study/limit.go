@@ -16,13 +16,18 @@ type Limit struct {
 
 // Limits ranks what work waited for in the given months (0 … 11), over all
 // replications: what stands first limits the plant. Pools without capacity
-// are left out.
+// are left out. Waits are those of open weeks with their Thursday in one of the
+// months; of results that do not know their weeks, all waits over open weeks.
 func (r *Runs) Limits(months ...int) []Limit {
 	var out []Limit
 	if len(r.Outcomes) == 0 {
 		return nil
 	}
 	first := of(&r.Outcomes[0])
+	weekly := map[int]*PoolWeeks{}
+	for _, p := range r.PoolWeeks() {
+		weekly[p.Pool] = &p
+	}
 	for pool := range first.Load {
 		var l record.Load
 		var wait clock.Time
@@ -39,7 +44,11 @@ func (r *Runs) Limits(months ...int) []Limit {
 		if l.Capacity == 0 {
 			continue
 		}
-		out = append(out, Limit{Pool: pool, Load: float64(l.Used) / float64(l.Capacity), Wait: wait.Hours() / float64(max(weeks, 1))})
+		hours := wait.Hours() / float64(max(weeks, 1))
+		if p := weekly[pool]; p != nil {
+			hours = p.Wait(months...)
+		}
+		out = append(out, Limit{Pool: pool, Load: float64(l.Used) / float64(l.Capacity), Wait: hours})
 	}
 	slices.SortStableFunc(out, func(a, b Limit) int {
 		switch {

@@ -3,6 +3,7 @@ package study
 import (
 	"cmp"
 	"slices"
+	"time"
 
 	"moldturn/sim/record"
 )
@@ -30,6 +31,24 @@ type WeekUse struct {
 	Load float64 // used over available hours, overtime apart
 	Wait float64 // hours that work waited for it, of an open week
 	Has  bool    // there were hours available
+}
+
+// Wait is the hours that work waits for it in the mean open week of some months,
+// 0 … 11; a week belongs to the month of its Thursday.
+func (p *PoolWeeks) Wait(months ...int) float64 {
+	sum, n := 0.0, 0
+	for w := range p.Weeks {
+		if k := p.Weeks[w].Open; k > 0 && slices.Contains(months, int(WeekThursday(w).Month())-1) {
+			sum, n = sum+float64(k)*p.Weeks[w].Wait, n+k
+		}
+	}
+	return sum / float64(max(n, 1))
+}
+
+// WeekThursday is about the Thursday of a week of the year, 0 … 52, as
+// record.Frame.WeekYear counts, in a year that begins on a Sunday.
+func WeekThursday(week int) time.Time {
+	return time.Date(2023, time.January, 4+7*week, 0, 0, 0, 0, time.UTC)
 }
 
 // Peak is the week, 0 … 52, in which work waits longest for it, the first of

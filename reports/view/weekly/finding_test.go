@@ -114,7 +114,7 @@ func TestSeasonOf(t *testing.T) {
 	for w := range 52 {
 		pools[0].Weeks[w] = study.WeekUse{Open: 3, Wait: 10, Has: true}
 		pools[1].Weeks[w] = study.WeekUse{Open: 3, Wait: 2, Has: true}
-		if thursday(w).Month() == time.July {
+		if study.WeekThursday(w).Month() == time.July {
 			pools[1].Weeks[w].Wait = 50
 		}
 	}
@@ -132,7 +132,7 @@ func TestByMonth(t *testing.T) {
 	for w := range 9 { // to the first of March
 		pools[0].Weeks[w] = study.WeekUse{Open: 2, Wait: 1.9, Has: true}
 		pools[1].Weeks[w] = study.WeekUse{Open: 2, Wait: 30, Has: true}
-		if thursday(w).Month() == time.February {
+		if study.WeekThursday(w).Month() == time.February {
 			pools[0].Weeks[w].Wait = 31
 		}
 	}

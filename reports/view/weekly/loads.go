@@ -50,7 +50,7 @@ func loadsFigure(name string, pools []study.PoolWeeks, p *sim.Plan, years int) c
 	}
 	month := time.Month(0)
 	for w := range last + 1 {
-		d := thursday(w)
+		d := study.WeekThursday(w)
 		c.Weeks = append(c.Weeks, fmt.Sprintf("week %d, about %s", w+1, d.Format("Jan 2")))
 		tick := ""
 		if d.Month() != month {
@@ -82,12 +82,6 @@ func simulated(years int) string {
 	return fmt.Sprintf("%d simulated years", years)
 }
 
-// thursday is about the Thursday of a week of the year, 0 … 52, as
-// record.Frame.WeekYear counts, in a year that begins on a Sunday.
-func thursday(week int) time.Time {
-	return time.Date(2023, time.January, 4+7*week, 0, 0, 0, 0, time.UTC)
-}
-
 // poolName is the name of a crew or place.
 func poolName(p *sim.Plan, i int) string {
 	if i < len(p.Crafts) {
@@ -100,9 +94,7 @@ func poolName(p *sim.Plan, i int) string {
 func yearOf(x *study.PoolWeeks) float64 { return mean(x, func(int) bool { return true }) }
 
 // monthOf is the same in the weeks of a month.
-func monthOf(x *study.PoolWeeks, m time.Month) float64 {
-	return mean(x, func(w int) bool { return thursday(w).Month() == m })
-}
+func monthOf(x *study.PoolWeeks, m time.Month) float64 { return x.Wait(int(m) - 1) }
 
 func mean(x *study.PoolWeeks, in func(week int) bool) float64 {
 	sum, n := 0.0, 0

@@ -42,7 +42,7 @@ func waitIn(ranked []study.PoolWeeks, i int, m time.Month, p *sim.Plan) []string
 
 func isOpen(pools []study.PoolWeeks, m time.Month) bool {
 	for w := range pools[0].Weeks {
-		if pools[0].Weeks[w].Open > 0 && thursday(w).Month() == m {
+		if pools[0].Weeks[w].Open > 0 && study.WeekThursday(w).Month() == m {
 			return true
 		}
 	}
