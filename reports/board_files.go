@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"moldturn/reports/csv"
+	"moldturn/reports/ical"
 	"moldturn/reports/view/board"
 )
 
@@ -85,3 +86,6 @@ func BoardJSON(w io.Writer, v *board.View) error {
 	e.SetIndent("", "  ")
 	return e.Encode(d)
 }
+
+// BoardICS writes a board as a calendar file.
+func BoardICS(w io.Writer, v *board.View) error { return ical.Write(w, v.Calendar()) }

@@ -105,6 +105,7 @@ func (f *shopFloor) moldNames() []string {
 func saveBoard(c *Context, folder string, v *board.View) error {
 	return saveAs(c, folder, []resultFile{
 		resultOf("board.csv", v, reports.BoardCSV),
+		resultOf("board.ics", v, reports.BoardICS),
 		resultOf("board.html", v, reports.BoardHTML),
 		resultOf("board.json", v, reports.BoardJSON),
 	})

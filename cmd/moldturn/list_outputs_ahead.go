@@ -47,6 +47,8 @@ func aheadOutputs() []outputFile {
 			{"color", "", "of the base coat; open: not the same in most futures"},
 			{"band", "", "color of the accent, sprayed first"},
 		}},
+		{board, "board.html", "the same for the wall, a printed page for each day on which somebody works", nil},
+		{board, "board.ics", "the same for calendars (RFC 5545), without who is short; times are those of the shop, wherever it is", nil},
 		{board, "board.json", "the same by day, with the flushes; printed with --json", []outputRow{
 			{"answer", "", "the days in a sentence"},
 			{"morning", "", "day the floor is of"},
