@@ -30,6 +30,7 @@ type Case struct {
 	Period float64   // hours; 0: each mark comes once in a run
 	Watch  []string  // steps
 	Firsts int       // orders whose waits are kept
+	Over   Over      // long waits and stays that are counted
 	Values []Value
 	Long   bool // left out of a short check
 
@@ -41,6 +42,10 @@ type Case struct {
 	Length float64 // hours
 	Cycle  Cycle
 }
+
+// Over are lengths in hours: waits at the steps at Watch, and lead times, that
+// are longer are counted.
+type Over struct{ Wait, Lead float64 }
 
 // Cycle is a pattern that repeats itself exactly, once it has settled.
 type Cycle struct {

@@ -27,7 +27,7 @@ func rare(c *Case) float64 {
 		group, name string
 		times       float64
 	}{
-		{"loops with shifts", "12 h on, 12 h off, 1 molds", 2}, {"loops with shifts", "five days of 8 h, 1 molds", 6}, {"loops with shifts", "five days of 8 h", 3},
+		{"one server", "", 4}, {"loops with shifts", "12 h on, 12 h off, 1 molds", 2}, {"loops with shifts", "five days of 8 h, 1 molds", 6}, {"loops with shifts", "five days of 8 h", 3},
 		{"mold loops", "loop C, 1 molds", 4.5}, {"mold loops", "1 molds", 2}, {"mold loops", "2 molds", 2.5}, {"mold loops", "4 molds", 3},
 		{"mold loops", "3 molds", 2}, {"mold loops", "loop C, 8 molds", 3}, {"any law of cure", "", 3.5},
 		{"blocking", "3 molds, 2 bays", 8}, {"blocking", "4 molds, 2 bays", 2},

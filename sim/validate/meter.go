@@ -47,6 +47,8 @@ const (
 	notAtOnce // ships that waited for their first mold
 	backlog   // hours of dated orders that waited for a mold
 	mateHours // of finished parts that waited for their mates
+	longWaits // waits at the watched steps over Case.Over.Wait
+	longLeads // ships with a lead time over Case.Over.Lead
 	singles   // how many
 )
 
@@ -97,13 +99,16 @@ type meter struct {
 	from, length clock.Time // of the first batch; of each
 	rows         [][]float64
 	watch        []bool
+	overWait     clock.Time
+	overLead     clock.Time
 	marksAt      []clock.Time
 	period       clock.Time
 	seen         [][]uint16 // by mark and pass: how many at the watched steps
 }
 
 func newMeter(c *Case, p *sim.Plan, from, length clock.Time, parts int) *meter {
-	m := &meter{layout: newLayout(c, p), from: from, length: length, period: clock.FromHours(c.Period)}
+	m := &meter{layout: newLayout(c, p), from: from, length: length, period: clock.FromHours(c.Period),
+		overWait: clock.FromHours(c.Over.Wait), overLead: clock.FromHours(c.Over.Lead)}
 	for range parts {
 		m.rows = append(m.rows, make([]float64, m.width()))
 	}
@@ -177,6 +182,9 @@ func (m *meter) Span(f *record.Span) {
 	m.spread(f.From, f.To, m.step(waitHours, k), 1)
 	m.count(f.To, m.step(waitEnded, k), (f.To - f.From).Hours())
 	m.count(f.To, m.step(waits, k), 1)
+	if m.watch[k] && f.To-f.From > m.overWait {
+		m.count(f.To, m.single(longWaits), 1)
+	}
 	if f.Step == 0 && f.Order >= 0 && int(f.Order) < m.firsts {
 		m.rows[0][m.first(int(f.Order))] += (f.To - f.From).Hours()
 	}
@@ -229,6 +237,9 @@ func (m *meter) Ship(f *record.Ship) {
 	}
 	row[m.single(ships)]++
 	row[m.single(leadHours)] += (f.At - f.Arrived).Hours()
+	if f.At-f.Arrived > m.overLead {
+		row[m.single(longLeads)]++
+	}
 	row[m.single(lateStart)] += (f.Released - f.Arrived).Hours()
 	if f.Released > f.Arrived {
 		row[m.single(notAtOnce)]++

@@ -2,6 +2,7 @@ package validate
 
 import (
 	"fmt"
+	"math"
 
 	"moldturn/sim"
 	"moldturn/sim/clock"
@@ -30,16 +31,22 @@ func oneServer() []Case {
 		{0.9, 1, 9, 9, 34200, 35901, 1_600_000},
 		{1, 0.9, 9, 8.1, 30780, 29079.81, 1_600_000},
 	} {
+		load := row.rate * row.mean
+		slack := 1/row.mean - row.rate // waits and stays beyond t have chances of load·exp(−slack·t) and exp(−slack·t)
 		out = append(out, Case{
 			Group: "one server", Name: fmt.Sprintf("M/M/1, %g an hour, work of %g h", row.rate, row.mean), Source: classic,
 			Plant: station(row.rate, 1, exponential(row.mean)), WarmUp: 5000, Hours: row.hours,
 			Period: 20, Marks: []float64{0}, Watch: []string{"work"},
+			Over: Over{Wait: math.Log(load/0.05) / slack, Lead: math.Log(10) / slack},
 			Values: []Value{
 				{"L", row.l, number("work"), row.spreadL},
 				{"Wq", row.wq, wait("work"), row.spreadWq},
 				{"W", row.wq + row.mean, lead, 0},
-				{"share that waits", row.rate * row.mean, waited("work"), 0},
-				{"chance of 2", (1 - row.rate*row.mean) * row.rate * row.mean * row.rate * row.mean, chanceAt(0, 2), 0},
+				{"share that waits", load, waited("work"), 0},
+				{"chance of 2", (1 - load) * load * load, chanceAt(0, 2), 0},
+				{"chance of 5 or more", math.Pow(load, 5), chanceFrom(0, 5), 0},
+				{"waits beyond the 95 % point", 0.05, longWait("work"), 0},
+				{"lead times beyond the 90 % point", 0.1, longLead, 0},
 			},
 		})
 	}

@@ -100,6 +100,24 @@ func chanceAt(mark, n int) Stat {
 	}
 }
 
+// chanceFrom is the chance that n or more are there.
+func chanceFrom(mark, n int) Stat {
+	return func(s *Sums) (float64, float64) {
+		more := 0.0
+		for k := n; k <= mostSeen; k++ {
+			more += s.v[s.layout.mark(mark, k)]
+		}
+		return more, s.v[s.layout.markSeen(mark)]
+	}
+}
+
+// longWait is the share of visits to a step that wait longer than Case.Over, and
+// longLead the share of boats with a longer lead time.
+func longWait(step string) Stat {
+	return func(s *Sums) (float64, float64) { return s.one(longWaits), s.total(visits, []string{step}) }
+}
+func longLead(s *Sums) (float64, float64) { return s.one(longLeads), s.one(ships) }
+
 // pulledBy is the mean number of pulls from the start of a run to a mark.
 func pulledBy(mark int) Stat {
 	return func(s *Sums) (float64, float64) { return s.v[s.layout.pulledUntil(mark)], 1 }
