@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"strings"
 
 	"github.com/spf13/pflag"
 
@@ -97,9 +96,9 @@ func alternativeNamed(s *scenarios.Scenario, name string) (scenarios.Alternative
 	case len(names) == 0:
 		return scenarios.Alternative{}, failed(`write one under "alternatives"`, "the scenario has no alternative to invest in")
 	case name == "":
-		return scenarios.Alternative{}, misuse("", "--alternative: which one?\n  allowed: %s", strings.Join(names, ", "))
+		return scenarios.Alternative{}, misuse("", "--alternative: which one?\n  allowed: %s", nameList(names))
 	}
-	return scenarios.Alternative{}, misuse(hint, "--alternative: found %q\n  allowed: %s", name, strings.Join(names, ", "))
+	return scenarios.Alternative{}, misuse(hint, "--alternative: found %q\n  allowed: %s", name, nameList(names))
 }
 
 // investmentOf is what the scenario says about buying an alternative, and what

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"strings"
 	"sync/atomic"
 
 	"github.com/spf13/pflag"
@@ -114,7 +113,7 @@ func pickAlternative(s *scenarios.Scenario, name string) (*scenarios.Alternative
 	if near := guess.Near(name, names); near != "" {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
-	return nil, failed(hint, "there is no alternative %q\n  allowed: %s", name, strings.Join(names, ", "))
+	return nil, failed(hint, "there is no alternative %q\n  allowed: %s", name, nameList(names))
 }
 
 // permitOf simulates one alternative and makes its ledgers; what says in words

@@ -31,9 +31,17 @@ func (t *turns) Set(text string) error {
 		t.list = append(t.list, n)
 	}
 	if len(t.list) < t.least || len(t.list) > t.most {
-		t.wrong = fmt.Sprintf("found %d numbers, allowed: %d to %d", len(t.list), t.least, t.most)
+		t.wrong = fmt.Sprintf("%s given, allowed: %s", count(len(t.list), "number", "numbers"), t.howMany())
 	}
 	return nil
+}
+
+// howMany is how many numbers are allowed.
+func (t *turns) howMany() string {
+	if t.least == t.most {
+		return fmt.Sprintf("just %d", t.least)
+	}
+	return fmt.Sprintf("%d to %d", t.least, t.most)
 }
 
 // String implements pflag.Value.

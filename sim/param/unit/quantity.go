@@ -155,7 +155,7 @@ func cutSign(s string) (string, *Problem) {
 	case ok && number.Sign() == 0 && rest == "":
 		return s, nil
 	case ok:
-		return "", &Problem{Message: shown(s) + " has no currency sign", Hint: "write " + minus + "$" + amount}
+		return "", &Problem{Message: shown(s) + " has no currency sign", Hint: "write " + minus + "$" + amount + ", or " + minus + "€" + amount + " where that is the currency"}
 	}
 	return "", &Problem{Message: shown(s) + " is not " + param.Money.String(), Hint: example(param.Money)}
 }

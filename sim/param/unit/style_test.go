@@ -15,7 +15,7 @@ func TestStyles(t *testing.T) {
 		{si.Format(param.Money, 40000), "€40k"}, {us.Format(param.Money, 19.5), "$19.50"}, {Style{Metric, "EUR"}.Format(param.Money, -40000), "-EUR 40k"},
 		{si.Text(param.Length, "36 mil"), "0.9144 mm"}, {us.Text(param.Length, "0.0254 mm"), "1 mil"}, {si.Text(param.Money, "$1,180"), "€1180"},
 		{us.Text(param.Temperature, "21 C"), "69.8 F"}, {si.Text(param.Text, "36 mil"), "36 mil"}, {Style{}.Text(param.Money, "€7"), "$7"},
-		{us.Format(param.Area, 28), "301.39 ft2"}, {us.Format(param.Length, 6.5), "255.91 mil"}, {us.Format(param.Mass, 0.012), "0.42329 oz"}, {us.Format(param.Mass, 1), "2.2046 lb"}, {si.Format(param.Volume, 2 * 3.785411784), "7.5708 L"},
+		{us.Format(param.Area, 28), "301.39 ft2"}, {us.Format(param.Length, 6.5), "255.91 mil"}, {us.Format(param.Mass, 0.012), "0.42329 oz"}, {us.Format(param.Mass, 1), "2.2046 lb"}, {si.Format(param.Volume, 2*3.785411784), "7.5708 L"},
 		{si.Format(param.Duration, 336), "336 h"}, {us.Format(param.Rate, 3.9), "3.9/week"}, {us.Format(param.Date, 0), "1970-01-01"}, {si.Like(param.Money, 1e9, "€9k"), "€1000M"}, {si.Like(param.Length, 50.8, "0.5 mm"), "50.8 mm"},
 	} {
 		if c.got != c.want {

@@ -105,7 +105,7 @@ func TestProblems(t *testing.T) {
 		{param.Temperature, "0", Problem{"0 has no unit", "C, F, K", "write 0 C or 0 F"}},
 		{param.Temperature, "75", Problem{"75 has no unit", "C, F, K", "write 75 C or 75 F"}},
 		{param.Area, "365 ft", Problem{`unknown unit "ft"`, "m2, ft2", "did you mean 365 ft2?"}},
-		{param.Money, "40k", Problem{`"40k" has no currency sign`, "", "write $40k"}},
+		{param.Money, "40k", Problem{`"40k" has no currency sign`, "", "write $40k, or €40k where that is the currency"}},
 		{param.Money, "$40 grand", Problem{`unknown unit "grand"`, "k, M", ""}},
 		{param.Rate, "4", Problem{"4 has no unit", "/week, /day, /year, /month, /h", "write 4/week"}},
 		{param.Number, "4 h", Problem{`"4 h" must be a plain number`, "", "write 4"}},
