@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 
+	"moldturn/reports/cells"
 	"moldturn/reports/page"
 	"moldturn/reports/table"
 	"moldturn/reports/view/board"
@@ -16,6 +17,11 @@ const daysShown = 3
 func BoardText(w io.Writer, v *board.View, style table.Style) error {
 	if _, err := io.WriteString(w, table.Wrap(v.Headline(), style)+"\n"); err != nil {
 		return err
+	}
+	if v.If != nil {
+		if err := effectText(w, v, style); err != nil {
+			return err
+		}
 	}
 	works := v.Works()
 	for _, day := range works[:min(daysShown, len(works))] {
@@ -35,6 +41,21 @@ func BoardText(w io.Writer, v *board.View, style table.Style) error {
 	for _, line := range append(lines, board.Caution) {
 		if _, err := io.WriteString(w, table.Wrap(line, style)); err != nil {
 			return err
+		}
+	}
+	return nil
+}
+
+// effectText writes what the changes do under which a board is drawn up.
+func effectText(w io.Writer, v *board.View, style table.Style) error {
+	if _, err := io.WriteString(w, table.Wrap(v.Answer(), style)+"\n"); err != nil {
+		return err
+	}
+	for _, t := range []cells.Table{v.Moved(), v.Recover()} {
+		if len(t.Rows) > 0 {
+			if err := spaced(w, t, style); err != nil {
+				return err
+			}
 		}
 	}
 	return nil

@@ -7,6 +7,7 @@ import (
 	"moldturn/reports/csv"
 	"moldturn/reports/ical"
 	"moldturn/reports/view/board"
+	"moldturn/sim/clock"
 )
 
 // BoardCSV writes every line of a board. For people, people is how many are out,
@@ -50,6 +51,44 @@ type boardDocument struct {
 	Futures int        `json:"futures"`
 	Left    int        `json:"left_out"`
 	Days    []boardDay `json:"days"`
+	If      *boardIf   `json:"if,omitempty"`
+}
+
+type boardIf struct {
+	Changes []string       `json:"changes"`
+	Answer  string         `json:"answer"`
+	Lost    float64        `json:"days_later_in_all"`
+	Before  float64        `json:"boats_late_without"`
+	Late    float64        `json:"boats_late_with"`
+	Moved   []promiseLater `json:"orders_that_move"`
+	Options []boardOption  `json:"ways_to_recover"`
+}
+
+type boardOption struct {
+	Way  string  `json:"way"`
+	Won  float64 `json:"days_won_back"`
+	Late float64 `json:"boats_late"`
+}
+
+func ifOf(v *board.View) *boardIf {
+	if v.If == nil {
+		return nil
+	}
+	d := &boardIf{Answer: v.Answer(), Lost: v.If.Lost, Before: v.If.Before, Late: v.If.Late, Moved: []promiseLater{}, Options: []boardOption{}}
+	for _, c := range v.If.Changes {
+		d.Changes = append(d.Changes, c.Words)
+	}
+	for _, m := range v.If.Moved {
+		x := promiseLater{Order: v.OrderName(m.Order), Days: m.Days}
+		if m.Due != clock.Never {
+			x.LateWithout, x.LateWith = 1-m.Without.By(m.Due), 1-m.With.By(m.Due)
+		}
+		d.Moved = append(d.Moved, x)
+	}
+	for _, o := range v.If.Options {
+		d.Options = append(d.Options, boardOption{o.Words, o.Won, o.Late})
+	}
+	return d
 }
 
 type boardDay struct {
@@ -69,7 +108,7 @@ type boardBooth struct {
 
 // BoardJSON writes a board in full.
 func BoardJSON(w io.Writer, v *board.View) error {
-	d := boardDocument{Answer: v.Headline(), Morning: v.Date(v.Setup.Start.At).String(), Futures: v.Futures, Left: v.Left, Days: []boardDay{}}
+	d := boardDocument{Answer: v.Headline(), Morning: v.Date(v.Setup.Start.At).String(), Futures: v.Futures, Left: v.Left, Days: []boardDay{}, If: ifOf(v)}
 	for i := range v.Days {
 		day := boardDay{Date: v.Date(v.Days[i].From).String(), Works: v.Days[i].Works, Things: append([]board.Row{}, v.Rows(i)...), Booths: []boardBooth{}}
 		for _, b := range v.Days[i].Booths {

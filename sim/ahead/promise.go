@@ -59,7 +59,7 @@ func Ask(ctx context.Context, s *Setup, boats []sim.StartOrder) (*Promise, error
 	if err != nil {
 		return nil, err
 	}
-	p.compare(Shipped(before, p.Before), left[:p.Before])
+	p.Moved = moved(p.Start.Orders, Shipped(before, p.Before), left[:p.Before])
 	return p, nil
 }
 
@@ -70,10 +70,11 @@ const (
 	leastLate  = 0.1
 )
 
-// compare finds the orders that leave later.
-func (p *Promise) compare(without, with []When) {
+// moved finds the orders that leave later, the one that loses most first.
+func moved(orders []sim.StartOrder, without, with []When) []Moved {
+	var out []Moved
 	for i := range without {
-		m := Moved{Order: i, Without: without[i], With: with[i], Due: p.Start.Orders[i].Due}
+		m := Moved{Order: i, Without: without[i], With: with[i], Due: orders[i].Due}
 		n := 0
 		for f := range without[i] {
 			a, b := without[i][f], with[i][f]
@@ -87,10 +88,10 @@ func (p *Promise) compare(without, with []When) {
 			m.LateMore = m.Without.By(m.Due) - m.With.By(m.Due)
 		}
 		if m.Days >= fewestDays || m.LateMore >= leastLate {
-			p.Moved = append(p.Moved, m)
+			out = append(out, m)
 		}
 	}
-	slices.SortStableFunc(p.Moved, func(a, b Moved) int {
+	slices.SortStableFunc(out, func(a, b Moved) int {
 		switch {
 		case a.Days > b.Days:
 			return -1
@@ -99,4 +100,5 @@ func (p *Promise) compare(without, with []When) {
 		}
 		return a.Order - b.Order
 	})
+	return out
 }

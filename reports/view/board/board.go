@@ -17,11 +17,10 @@ type View struct {
 	*ahead.Board
 	Plant   string
 	Futures int
-	Orders  []string // what the orders of the start are called; "" for none
-	Molds   []string // what the shop calls the molds of the plan
-	Assumed []string // what was assumed to begin
-	Asked   []string // changes the board is drawn up under, in the words they were asked in
-	If      *Effect  // what they do; nil without any
+	Orders  []string      // what the orders of the start are called; "" for none
+	Molds   []string      // what the shop calls the molds of the plan
+	Assumed []string      // what was assumed to begin
+	If      *ahead.Effect // what the changes do under which the board is drawn up; nil without any
 }
 
 func (v *View) plan() *sim.Plan { return v.Setup.Plan }

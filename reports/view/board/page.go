@@ -11,6 +11,9 @@ import (
 // Page is the board for the wall, a sheet for each day.
 func (v *View) Page() page.Page {
 	p := page.Page{Title: v.Plant + ": the coming days", Lead: v.Headline(), Foot: append(v.Basis(), Caution)}
+	if v.If != nil {
+		p.Sections = append(p.Sections, v.ifSheet())
+	}
 	for _, day := range v.Works() {
 		p.Sections = append(p.Sections, v.sheet(day))
 	}
@@ -20,7 +23,17 @@ func (v *View) Page() page.Page {
 	return p
 }
 
-// rows of tables that stand side by side on a sheet: the booths, then the boats
+// ifSheet is the page of what the changes do.
+func (v *View) ifSheet() page.Section {
+	s := page.Section{Heading: "What if this week", Blocks: []page.Block{page.Text(v.Answer())}}
+	blocks, lines := blocks([][]cells.Table{{v.Recover()}, {v.Moved()}}, 14)
+	s.Blocks = append(s.Blocks, blocks...)
+	s.Blocks = append(s.Blocks, page.Small("The pages that follow are drawn up with it. Chances are those of the model, not proven on a real shop."))
+	s.Wall = size(lines + 6)
+	return s
+}
+
+// layout is rows of tables that stand side by side on a sheet: the booths, then the boats
 // that leave beside who is short.
 func (v *View) layout(d *ahead.Day) [][]cells.Table {
 	out := [][]cells.Table{{v.pulls(d)}, {v.strips(d)}}
