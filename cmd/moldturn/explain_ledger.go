@@ -55,8 +55,8 @@ func explainLedger(c *Context, o *ledgerFlags, line string, asJSON bool) error {
 
 // writeTraced writes lines in full, or a table of them where all are asked for.
 func writeTraced(c *Context, v *view.Study, found []view.Traced, line string) error {
-	fmt.Fprint(c.Stdout, table.Wrap(fmt.Sprintf("%s, as it is, means a year over %d repeats of %d years, orders always waiting. Each line is quantity × price, rounded to cents once in every repeat.",
-		v.Scenario, v.Replications, v.Years), table.Style{}))
+	fmt.Fprint(c.Stdout, table.Wrap(fmt.Sprintf("%s, as it is, means a year over %s of %s, orders always waiting. Each line is quantity × price, rounded to cents once in every repeat.",
+		v.Scenario, count(v.Replications, "repeat", "repeats"), count(v.Years, "year", "years")), table.Style{}))
 	if line == "all" {
 		t := cells.Table{Title: "Every line", Columns: columns("line", "quantity × price = amount")}
 		for _, x := range found {

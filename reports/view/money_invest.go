@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"strings"
 
 	"moldturn/reports/cells"
 	"moldturn/sim"
@@ -69,7 +70,13 @@ func limits(p *sim.Plan, i int) string {
 	return "the " + pool(p, i) + " limits"
 }
 
-func percent(share float64) string { return fmt.Sprintf("%.3g %%", 100*share) }
+func percent(share float64) string {
+	const most = 9.995 // what rounds to 1,000 %: beyond it a rate of return says no more
+	if share >= most {
+		return "1,000 % or more"
+	}
+	return strings.Replace(fmt.Sprintf("%.3g %%", 100*share), "-", "−", 1)
+}
 
 // Findings are the sentences under the headline.
 func (v *Invest) Findings() []string {
