@@ -261,6 +261,7 @@ func (m *maker) policies() {
 	p.BreakIn = policy.BreakIn{Coats: []int{3, 2, 1}, Hold: 24}
 	if m.some(0.3, "life limit") {
 		p.Life = policy.Life{Limit: m.between(3, 8), Resurfaces: m.between(0, 1), Surface: 0.05}
+		p.Life.Replacement = float64(p.Life.Limit%3) * 60 // no lead time, two and a half days, five
 	}
 	p.Life.ReserveIdle, p.Life.CallAfter = 7, m.pick(0, 4)
 	if m.some(0.5, "flaws") {
