@@ -58,7 +58,7 @@ func commandLines() [][]string {
 		line([]string{"launch", "sample.yaml", "--set", `models."Teal 22".parts.hull.mold_dates=[2027-03-01]`}, few),
 		line([]string{"quality", "sample.yaml", "--intervals", "3,10", "--set", "money.warranty.chance=20%"}, few, margin),
 		line([]string{"invest", "sample.yaml"}, few, margin),
-		{"board", "fenwater", "--floor", "fenwater", "--weeks", "3", "--futures", "40", "--quiet"},
+		{"board", "fenwater", "--floor", "fenwater", "--weeks", "3", "--futures", "40", "--quiet", "--if", "mold R23-H1 stuck"},
 		{"promise", "fenwater", "--floor", "fenwater", "--boat", "model=Rush 23,color=navy", "--count", "6", "--futures", "10", "--urgent", "90", "--by", "2027-06-30", "--quiet"},
 	}
 }

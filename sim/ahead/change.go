@@ -15,7 +15,7 @@ type Change struct {
 	Out   []sim.StartOut
 	Days  []sim.StartDay
 	Stuck []Stuck
-	Ready []int32 // molds that are waxed and wait for a part
+	Ready []int32         // molds that are waxed and wait for a part
 	Plan  func(*sim.Plan) // changes a copy of the plan, whose crafts, parts and molds are its own; nil for none
 }
 

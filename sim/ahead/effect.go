@@ -5,6 +5,7 @@ import (
 	"context"
 	"slices"
 
+	"moldturn/sim"
 	"moldturn/sim/clock"
 )
 
@@ -16,6 +17,7 @@ type Effect struct {
 	Before  float64 // the same without the changes
 	Moved   []Moved
 	Options []Option // what wins most first
+	Reserve bool     // a mold is in reserve, so that its use was tried
 }
 
 // Option is a way to recover.
@@ -40,7 +42,7 @@ func Weigh(ctx context.Context, s *Setup, changes []Change) (*Effect, *Setup, []
 	}
 	n := len(s.Start.Orders)
 	before, after := Shipped(without, n), Shipped(with, n)
-	e := &Effect{Changes: changes, Lost: later(s, before, after), Late: late(s, after), Before: late(s, before), Moved: moved(s.Start.Orders, before, after)}
+	e := &Effect{Changes: changes, Lost: later(s, before, after), Late: late(s, after), Before: late(s, before), Moved: moved(s.Start.Orders, before, after, true), Reserve: s.reserve()}
 	for _, c := range ways(changed, with) {
 		futures, err := changed.With(c).Run(ctx)
 		if err != nil {
@@ -51,6 +53,10 @@ func Weigh(ctx context.Context, s *Setup, changes []Change) (*Effect, *Setup, []
 	}
 	slices.SortStableFunc(e.Options, func(a, b Option) int { return cmp.Compare(b.Won, a.Won) })
 	return e, changed, with, nil
+}
+
+func (s *Setup) reserve() bool {
+	return slices.ContainsFunc(s.Start.Molds, func(m sim.StartMold) bool { return m.Stands == sim.MoldInReserve })
 }
 
 // later is by how many days all orders together leave later, on average; those

@@ -1,7 +1,9 @@
 package ahead
 
 import (
+	"cmp"
 	"context"
+	"math"
 	"slices"
 
 	"moldturn/sim"
@@ -59,7 +61,7 @@ func Ask(ctx context.Context, s *Setup, boats []sim.StartOrder) (*Promise, error
 	if err != nil {
 		return nil, err
 	}
-	p.Moved = moved(p.Start.Orders, Shipped(before, p.Before), left[:p.Before])
+	p.Moved = moved(p.Start.Orders, Shipped(before, p.Before), left[:p.Before], false)
 	return p, nil
 }
 
@@ -70,8 +72,9 @@ const (
 	leastLate  = 0.1
 )
 
-// moved finds the orders that leave later, the one that loses most first.
-func moved(orders []sim.StartOrder, without, with []When) []Moved {
+// moved finds the orders that leave later, the one that loses most first; those
+// that leave earlier too where both are asked for, what moves most first.
+func moved(orders []sim.StartOrder, without, with []When, both bool) []Moved {
 	var out []Moved
 	for i := range without {
 		m := Moved{Order: i, Without: without[i], With: with[i], Due: orders[i].Due}
@@ -87,18 +90,12 @@ func moved(orders []sim.StartOrder, without, with []When) []Moved {
 		if m.Due != clock.Never {
 			m.LateMore = m.Without.By(m.Due) - m.With.By(m.Due)
 		}
-		if m.Days >= fewestDays || m.LateMore >= leastLate {
+		if m.Days >= fewestDays || m.LateMore >= leastLate || both && (m.Days <= -fewestDays || m.LateMore <= -leastLate) {
 			out = append(out, m)
 		}
 	}
 	slices.SortStableFunc(out, func(a, b Moved) int {
-		switch {
-		case a.Days > b.Days:
-			return -1
-		case a.Days < b.Days:
-			return 1
-		}
-		return a.Order - b.Order
+		return cmp.Or(cmp.Compare(math.Abs(b.Days), math.Abs(a.Days)), cmp.Compare(a.Order, b.Order))
 	})
 	return out
 }

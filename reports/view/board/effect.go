@@ -52,9 +52,9 @@ func (v *View) movedWords() string {
 	}
 }
 
-// Moved lists the orders that leave later; without rows none does.
+// Moved lists the orders that move; without rows none does.
 func (v *View) Moved() cells.Table {
-	t := cells.Table{Title: "Orders that move", Columns: []cells.Column{{Head: "order"}, {Head: "due"}, {Head: "days later", Align: cells.Right},
+	t := cells.Table{Title: "Orders that move, + later", Columns: []cells.Column{{Head: "order"}, {Head: "due"}, {Head: "days", Align: cells.Right},
 		{Head: "late now,/10", Align: cells.Right}, {Head: "late then,/10", Align: cells.Right}}}
 	for _, m := range v.If.Moved {
 		due, before, after := "no date", "", ""
@@ -71,6 +71,9 @@ func (v *View) Moved() cells.Table {
 func (v *View) Recover() cells.Table {
 	t := cells.Table{Title: "Ways to recover, each under the same luck", Columns: []cells.Column{{Head: "way"}, {Head: "days won back", Align: cells.Right}, {Head: "boats late", Align: cells.Right}},
 		Notes: []string{"Days of all orders together, on average over the futures. What a way costs is not counted."}}
+	if !v.If.Reserve {
+		t.Notes[0] += " No mold is in reserve, so none could be tried."
+	}
 	for _, o := range v.If.Options {
 		t.Rows = append(t.Rows, cells.Texts(o.Words, fmt.Sprintf("%+.1f", o.Won), fmt.Sprintf("%.1f", o.Late)))
 	}
