@@ -59,7 +59,7 @@ func TestHostileNamesStayTexts(t *testing.T) {
 	checkCells(t, filepath.Join(dir, "results.csv"))
 	checkNames(t, filepath.Join(dir, "results.json"))
 	tab := browser.Start(t).Open(t, filepath.Join(dir, "report.html"), browser.Look{})
-	if got := browser.Eval[string](t, tab, "document.title"); got != "</script><script>alert(1)</script>: 6 ways to run the plant" {
+	if got := browser.Eval[string](t, tab, "document.title"); !strings.HasPrefix(got, "</script><script>alert(1)</script>: which of 6 ways to run the plant") {
 		t.Errorf("title %q", got)
 	}
 	if n := browser.Eval[int](t, tab, "document.querySelectorAll('svg[onload], img, iframe, object').length"); n != 0 {
