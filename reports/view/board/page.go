@@ -33,15 +33,46 @@ func (v *View) ifSheet() page.Section {
 	return s
 }
 
-// layout is rows of tables that stand side by side on a sheet: the booths, then the boats
-// that leave beside who is short.
+// layout is rows of tables that stand side by side on a sheet, where they are
+// narrow enough: the booths, then the boats that leave beside who is short.
 func (v *View) layout(d *ahead.Day) [][]cells.Table {
 	out := [][]cells.Table{{v.pulls(d)}, {v.strips(d)}}
-	booths := v.booths(d)
-	for i := 0; i < len(booths); i += 2 {
-		out = append(out, booths[i:min(i+2, len(booths))])
+	out = append(out, pairs(v.booths(d))...)
+	out = append(out, []cells.Table{v.risks(d)})
+	return append(out, pairs([]cells.Table{v.leaves(d), v.crafts(d)})...)
+}
+
+// Characters of a row that half a sheet, and a whole one in the largest type,
+// take in one line.
+const (
+	halfSheet  = 44
+	wholeSheet = 66
+)
+
+// pairs puts neighbors side by side that both fit half a sheet.
+func pairs(tables []cells.Table) [][]cells.Table {
+	var out [][]cells.Table
+	for _, t := range tables {
+		if n := len(out); n > 0 && len(out[n-1]) == 1 && width(out[n-1][0]) <= halfSheet && width(t) <= halfSheet {
+			out[n-1] = append(out[n-1], t)
+			continue
+		}
+		out = append(out, []cells.Table{t})
 	}
-	return append(out, []cells.Table{v.risks(d)}, []cells.Table{v.leaves(d), v.crafts(d)})
+	return out
+}
+
+// width is the characters of the longest texts of all columns.
+func width(t cells.Table) int {
+	sum := 0
+	for c := range t.Columns {
+		most := len([]rune(t.Columns[c].Head)) * 4 / 5
+		for _, r := range t.Rows {
+			most = max(most, len([]rune(r.Cells[c].Text)))
+		}
+		sum += most
+	}
+	return sum
 }
 
 // mostLines is about how many lines a sheet takes in the smallest type.
@@ -85,9 +116,14 @@ func blocks(layout [][]cells.Table, rows int) (out []page.Block, lines float64) 
 	return out, lines
 }
 
-// tableLines is about how many lines of type a table takes.
+// tableLines is about how many lines of type a table takes; rows that are too
+// long for the largest type take two.
 func tableLines(t cells.Table) float64 {
-	return float64(len(t.Rows)) + 2.5 + 1.5*float64(len(t.Notes))
+	rows := float64(len(t.Rows))
+	if width(t) > wholeSheet {
+		rows *= 2
+	}
+	return rows + 2.5 + 1.5*float64(len(t.Notes))
 }
 
 // cut leaves rows off a table that is too long for a sheet, and says so.
