@@ -71,11 +71,12 @@ func (f *shopFloor) from(c *Context, o *aheadFlags, opt scenarios.FloorOptions) 
 	return start, setup, nil
 }
 
-// told shows how far some futures have come; the result ends the showing.
+// told shows how far some futures have come, which are looked at about so many
+// times; the result ends the showing.
 func (o *aheadFlags) told(c *Context, setup *ahead.Setup, what string, times int) (end func()) {
 	p := newProgress(c, what, o.Quiet)
 	var done atomic.Int64
-	setup.Done = func() { p.Update(int(done.Add(1)), times*setup.Futures) }
+	setup.Done = func() { p.Update(min(int(done.Add(1)), times*setup.Futures), times*setup.Futures) }
 	return p.Close
 }
 

@@ -25,11 +25,11 @@ func (v *View) Page() page.Page {
 
 // ifSheet is the page of what the changes do.
 func (v *View) ifSheet() page.Section {
-	s := page.Section{Heading: "What if this week", Blocks: []page.Block{page.Text(v.Answer())}}
+	s := page.Section{Heading: "What if this week", Blocks: []page.Block{page.Remark(v.Answer())}}
 	blocks, lines := blocks([][]cells.Table{{v.Recover()}, {v.Moved()}}, 14)
 	s.Blocks = append(s.Blocks, blocks...)
 	s.Blocks = append(s.Blocks, page.Small("The pages that follow are drawn up with it. Chances are those of the model, not proven on a real shop."))
-	s.Wall = size(lines + 6)
+	s.Wall = size(lines + 8)
 	return s
 }
 
@@ -45,7 +45,7 @@ func (v *View) layout(d *ahead.Day) [][]cells.Table {
 // Characters of a row that half a sheet, and a whole one in the largest type,
 // take in one line.
 const (
-	halfSheet  = 44
+	halfSheet  = 46
 	wholeSheet = 66
 )
 
@@ -76,7 +76,7 @@ func width(t cells.Table) int {
 }
 
 // mostLines is about how many lines a sheet takes in the smallest type.
-const mostLines = 47
+const mostLines = 44
 
 // sheet is the page of a day. Where it is too full the longest tables lose rows.
 func (v *View) sheet(day int) page.Section {
@@ -130,14 +130,14 @@ func tableLines(t cells.Table) float64 {
 func cut(t cells.Table, most int) cells.Table {
 	if n := len(t.Rows) - most; n > 0 {
 		t.Rows = t.Rows[:most]
-		t.Title += fmt.Sprintf(" (%d more: board.csv)", n)
+		t.Title += fmt.Sprintf(" (%d more in the files)", n)
 	}
 	return t
 }
 
 // size is the type for so many lines on a sheet.
 func size(lines float64) int {
-	for i, most := range []float64{28, 32, 39} {
+	for i, most := range []float64{25, 29, 36} {
 		if lines <= most {
 			return i + 1
 		}

@@ -3,6 +3,7 @@ package board_test
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -80,7 +81,11 @@ func TestOneSheetADay(t *testing.T) {
 		}
 	}
 	b := browser.Start(t)
-	for name, v := range map[string]*board.View{"two weeks": v, "a full day": full} {
+	short := demo(t, 3)
+	for i := range short.Molds {
+		short.Molds[i] = fmt.Sprintf("R23-H%d", i)
+	}
+	for name, v := range map[string]*board.View{"two weeks": v, "a full day": full, "three weeks, short names": short} {
 		tab := b.Open(t, written(t, v), browser.Look{})
 		for paper, sheet := range papers {
 			got := tab.Print(t, sheet)
