@@ -173,7 +173,7 @@ func (r *Run) try(j int32) {
 		r.park(j, int32(s.Craft), record.Cause{Reason: record.NoCrew, Of: s.Craft})
 		return
 	}
-	if !b.resumed && !r.fits(j, s, n+lent) {
+	if s.End != Pause && !b.resumed && !r.fits(j, s, n+lent) {
 		r.park(j, int32(s.Craft), record.Cause{Reason: record.ShiftEnds, Of: s.Craft})
 		return
 	}

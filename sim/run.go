@@ -2,6 +2,7 @@ package sim
 
 import (
 	"fmt"
+	"slices"
 
 	"moldturn/sim/clock"
 	"moldturn/sim/draw"
@@ -69,6 +70,7 @@ type Run struct {
 	hot        bool
 	learning   bool        // some model is learned
 	helping    bool        // some craft helps another
+	steady     bool        // nobody is slower in the heat or new
 	hires      []hireState // by craft; nil where nobody leaves
 	watched    bool        // something can break down
 
@@ -175,6 +177,7 @@ func (r *Run) startFrom(s *Start) {
 		}
 	}
 	r.helpers = make([][]int16, len(p.Crafts))
+	r.steady = !slices.ContainsFunc(p.Crafts, func(c Craft) bool { return c.HotSlow > 0 || c.Hires != (Hires{}) })
 	for c := range p.Crafts {
 		for _, h := range p.Crafts[c].Helps {
 			r.helpers[h] = append(r.helpers[h], int16(c))

@@ -72,6 +72,9 @@ func (r *Run) schedule(j int32) {
 // slowness is clock time per unit of work with fewer people than wanted, and
 // in the heat.
 func (r *Run) slowness(s *Step, people int16) float64 {
+	if r.steady && people == s.Want {
+		return 1
+	}
 	f := 1.0
 	if people != s.Want && s.Craft != None && people > 0 {
 		f = math.Pow(float64(s.Want)/float64(people), s.Slow)
