@@ -254,8 +254,29 @@ func (q *whatIf) extra(words []string) (c ahead.Change, fault string) {
 		}
 		who = q.plan.Crafts[craft].Name
 	}
+	if q.worked(from, craft) {
+		return c, fmt.Sprintf("%s is a working day as it is, allowed: a day off", from)
+	}
 	row := sim.StartDay{From: from.DaysSince(q.plan.Start), To: to.DaysSince(q.plan.Start), Extra: true, Craft: craft}
 	return ahead.Change{Words: fmt.Sprintf("extra day %s for %s", span(from, to), who), Days: []sim.StartDay{row}}, ""
+}
+
+// worked says whether a craft, or every craft, works on a day by the calendar.
+func (q *whatIf) worked(day shift.Date, craft int16) bool {
+	from := shift.Midnight(q.plan.Start, day)
+	for c := range q.plan.Crafts {
+		if craft != sim.None && int(craft) != c {
+			continue
+		}
+		hours := clock.Time(0)
+		for i := range q.plan.Crafts[c].Crews {
+			hours += q.plan.Crafts[c].Crews[i].Hours.Worked(from, from+clock.Day)
+		}
+		if hours == 0 {
+			return false
+		}
+	}
+	return true
 }
 
 func span(from, to shift.Date) string {

@@ -33,7 +33,7 @@ func (s *Setup) With(changes ...Change) *Setup {
 	for _, c := range changes {
 		start.Down = downs(&plan, start.Down, c.Down)
 		start.Out = append(slices.Clip(start.Out), c.Out...)
-		start.Days = append(slices.Clip(start.Days), c.Days...)
+		start.Days = days(start.Days, c.Days)
 		for _, x := range c.Stuck {
 			stuck(&start, x)
 		}
@@ -69,6 +69,32 @@ func downs(p *sim.Plan, list, more []sim.StartDown) []sim.StartDown {
 				return meets
 			})
 			out = append(out, row)
+		}
+	}
+	return out
+}
+
+// days adds days that are not worked as planned, each once for a craft.
+func days(list, more []sim.StartDay) []sim.StartDay {
+	out := slices.Clone(list)
+	for _, m := range more {
+		for day := m.From; day <= m.To; day++ {
+			row := sim.StartDay{From: day, To: day, Extra: m.Extra, Craft: m.Craft}
+			same := func(x sim.StartDay) bool { return x.Extra == row.Extra && x.From <= day && day <= x.To }
+			if slices.ContainsFunc(out, func(x sim.StartDay) bool { return same(x) && (x.Craft == sim.None || x.Craft == row.Craft) }) {
+				continue
+			}
+			var kept []sim.StartDay
+			for _, x := range out {
+				if row.Craft != sim.None || !same(x) {
+					kept = append(kept, x)
+					continue
+				}
+				before, after := x, x
+				before.To, after.From = day-1, day+1
+				kept = append(kept, slices.DeleteFunc([]sim.StartDay{before, after}, func(y sim.StartDay) bool { return y.To < y.From })...)
+			}
+			out = append(kept, row)
 		}
 	}
 	return out

@@ -1,6 +1,7 @@
 package ahead
 
 import (
+	"slices"
 	"testing"
 
 	"moldturn/sim"
@@ -97,5 +98,15 @@ func TestDowns(t *testing.T) {
 	}
 	if len(want) > 0 {
 		t.Errorf("missing %v of %v", want, got)
+	}
+}
+
+// A day that a craft works as an extra one is listed once when all work it.
+func TestDays(t *testing.T) {
+	got := days([]sim.StartDay{{From: 4, To: 6, Extra: true, Craft: 2}, {From: 9, To: 9, Craft: sim.None}},
+		[]sim.StartDay{{From: 5, To: 5, Extra: true, Craft: sim.None}, {From: 6, To: 6, Extra: true, Craft: 2}})
+	want := []sim.StartDay{{From: 4, To: 4, Extra: true, Craft: 2}, {From: 6, To: 6, Extra: true, Craft: 2}, {From: 9, To: 9, Craft: sim.None}, {From: 5, To: 5, Extra: true, Craft: sim.None}}
+	if !slices.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
 	}
 }

@@ -12,32 +12,30 @@ import (
 // Row is one line of a board in full, for files. Texts that do not belong to its
 // kind are empty. Dates are 2027-05-11, moments 2027-05-11 06:30.
 type Row struct {
-	Day     int            `json:"-"`
-	Thing   *ahead.Thing   `json:"-"` // nil for boats, people and windows that run already
-	From    clock.Time     `json:"-"` // middle of the time it may begin, clock.Never without one
-	Date    string         `json:"date"`
-	Kind    string         `json:"kind"` // pull, strip, spray, gel window, boat, people
-	Mold    string         `json:"mold,omitempty"`
-	Part    string         `json:"part,omitempty"`
-	Order   string         `json:"order,omitempty"`
-	Chance  float64        `json:"chance"`
-	Early   string         `json:"early,omitempty"`
-	Likely  string         `json:"likely,omitempty"`
-	Late    string         `json:"late,omitempty"`
-	By      string         `json:"nine_in_10_by,omitempty"`
-	Craft   string         `json:"craft,omitempty"`
-	People  int            `json:"people,omitempty"`
-	Hours   float64        `json:"hours,omitempty"`
-	Turns   int            `json:"turns,omitempty"`
-	Apart   int            `json:"days_either_way,omitempty"`
-	Least   string         `json:"costs_least,omitempty"`
-	Booth   string         `json:"booth,omitempty"`
-	InList  int            `json:"in_list,omitempty"`
-	Color   string         `json:"color,omitempty"`
-	Band    string         `json:"band,omitempty"`
-	Length  clock.Time     `json:"-"` // from begin to end, in the middle
-	strip   *ahead.Strip   `json:"-"`
-	leaving *ahead.Leaving `json:"-"`
+	Day    int          `json:"-"`
+	Thing  *ahead.Thing `json:"-"` // nil for boats, people and windows that run already
+	From   clock.Time   `json:"-"` // middle of the time it may begin, clock.Never without one
+	Date   string       `json:"date"`
+	Kind   string       `json:"kind"` // pull, strip, spray, gel window, boat, people
+	Mold   string       `json:"mold,omitempty"`
+	Part   string       `json:"part,omitempty"`
+	Order  string       `json:"order,omitempty"`
+	Chance float64      `json:"chance"`
+	Early  string       `json:"early,omitempty"`
+	Likely string       `json:"likely,omitempty"`
+	Late   string       `json:"late,omitempty"`
+	By     string       `json:"nine_in_10_by,omitempty"`
+	Craft  string       `json:"craft,omitempty"`
+	People int          `json:"people,omitempty"`
+	Hours  float64      `json:"hours,omitempty"`
+	Turns  int          `json:"turns,omitempty"`
+	Apart  int          `json:"days_either_way,omitempty"`
+	Least  string       `json:"costs_least,omitempty"`
+	Booth  string       `json:"booth,omitempty"`
+	InList int          `json:"in_list,omitempty"`
+	Color  string       `json:"color,omitempty"`
+	Band   string       `json:"band,omitempty"`
+	Length clock.Time   `json:"-"` // from begin to end, in the middle
 }
 
 // Rows are all lines of a day.
@@ -93,7 +91,7 @@ func (v *View) pullRow(x *ahead.Thing) Row { return v.row("pull", x, ahead.Ready
 func (v *View) stripRow(s *ahead.Strip) Row {
 	r := v.row("strip", s.Thing, ahead.BegunAt)
 	r.Part, r.Order = v.plan().Models[v.plan().Parts[s.Part].Model].Name+" "+v.plan().Parts[s.Part].Name, ""
-	r.Turns, r.Apart, r.Hours, r.strip = s.Turns, s.Apart, round1(StripHours(s)), s
+	r.Turns, r.Apart, r.Hours = s.Turns, s.Apart, round1(StripHours(s))
 	if !s.Under {
 		r.Least = v.stampDay(v.Days[s.Slot].From)
 	}
@@ -126,7 +124,7 @@ func (v *View) riskRow(x *ahead.Risk) Row {
 
 func (v *View) leaveRow(l *ahead.Leaving) Row {
 	g := l.At.Given()
-	return Row{Kind: "boat", leaving: l, From: g.Surely(0.5), Order: v.OrderName(l.Order), Chance: l.Chance,
+	return Row{Kind: "boat", From: g.Surely(0.5), Order: v.OrderName(l.Order), Chance: l.Chance,
 		Early: v.Stamp(g.Surely(0.1)), Likely: v.Stamp(g.Surely(0.5)), Late: v.Stamp(g.Surely(0.9)), By: v.stampDay(l.At.Surely(0.9))}
 }
 
