@@ -28,5 +28,5 @@ func exponentialQuantile(u float64) float64 {
 	if u < 0x1p-12 {
 		return -math.Log1p(-u)
 	}
-	return -math.Log(1 - u)
+	return -ln(1 - u)
 }

@@ -33,7 +33,7 @@ func normalCenter(r float64) float64 {
 
 // normalTail is the value exceeded with probability q below 0.075.
 func normalTail(q float64) float64 {
-	r := math.Sqrt(-math.Log(q))
+	r := math.Sqrt(-ln(q))
 	if r > 5 {
 		return normalFarTail(r - 5)
 	}
