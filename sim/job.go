@@ -231,6 +231,8 @@ func (r *Run) emit(b *job, isWork bool, cause record.Cause, from, to clock.Time)
 	if n := len(b.held); n > 0 {
 		f.Place, f.Unit = b.held[n-1].place, b.held[n-1].unit
 	}
-	r.fact.held, f.Held = held, held
+	if len(held)+len(f.Held) > 0 {
+		r.fact.held, f.Held = held, held
+	}
 	r.obs.Span(f)
 }

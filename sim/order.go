@@ -103,6 +103,10 @@ func (r *Run) enqueue(i int32) {
 	for at > 0 && r.before(i, m.open[at-1]) {
 		at--
 	}
+	if at == len(m.open) {
+		m.open = append(m.open, i)
+		return
+	}
 	m.open = slices.Insert(m.open, at, i)
 }
 
