@@ -109,6 +109,7 @@ func simulateEnough(c *Context, o *common, e *enoughFlags, op *opened, what stri
 	}
 	v = studyOf(op.Scenario, setup, runs)
 	v.Holds = curve
+	withPermit(c, o, op.Scenario, v)
 	tellAir(v, op.Scenario)
 	if e.asked() {
 		v.Enough = &view.Enough{Rule: *rule, Verdict: verdict}

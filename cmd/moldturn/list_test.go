@@ -3,8 +3,6 @@ package main
 import (
 	"encoding/json"
 	"fmt"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -65,13 +63,4 @@ func fits(t *testing.T, what, text string) {
 			t.Errorf("%s: a line of %d columns: %s", what, n, line)
 		}
 	}
-}
-
-func readFile(t *testing.T, folder, name string) string {
-	t.Helper()
-	data, err := os.ReadFile(filepath.Join(folder, name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return string(data)
 }

@@ -26,11 +26,8 @@ func reportOf(t testing.TB, scenario string, more ...string) string {
 // mail.
 const mostBytes = 2_000_000
 
-// desktop and phone are the two windows that every check looks through.
-var (
-	desktop = browser.Look{Width: 1280, Height: 900}
-	phone   = browser.Look{Width: 390, Height: 844, Phone: true}
-)
+// desktop is the window of a large screen.
+var desktop = browser.Look{Width: 1280, Height: 900}
 
 func TestReportOfTheMainJob(t *testing.T) {
 	b := browser.Start(t)

@@ -33,6 +33,27 @@ func (p *Permit) Page() (page.Page, error) {
 	return out, nil
 }
 
+// PermitSection is the permit line of the base in the report of a comparison.
+func (s *Study) PermitSection() (page.Section, bool, error) {
+	if s.Permit == nil {
+		return page.Section{}, false, nil
+	}
+	p, err := s.Permit()
+	if err != nil {
+		return page.Section{}, false, err
+	}
+	out := page.Section{Heading: "Air permit", Blocks: []page.Block{page.Text(p.Headline()), page.Remark(PermitCaution)}}
+	if band, ok := p.Picture(); ok {
+		c, err := band.Build()
+		if err != nil {
+			return page.Section{}, false, err
+		}
+		out.Blocks = append(out.Blocks, c)
+	}
+	out.Blocks = append(out.Blocks, page.Text(fmt.Sprintf("Counted in %s of %s; “moldturn permit” has the whole ledger.", count(len(p.Ledger.Ledgers), "repeat"), quoted(s.Base().Name))))
+	return out, true, nil
+}
+
 // Picture is the estimate of the twelve months up to each month-end, with the
 // cap; ok is false with fewer than two month-ends that are known.
 func (p *Permit) Picture() (c chart.Band, ok bool) {

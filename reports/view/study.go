@@ -38,6 +38,9 @@ type Study struct {
 	// Typical runs a replication of the base again, for what the floor did in it;
 	// the same one each time it is called. nil: there is nothing to run.
 	Typical func() (*study.Typical, error)
+
+	// Permit counts for the permit in runs of the base of its own; nil: no permit.
+	Permit func() (*Permit, error)
 }
 
 // Alternative is one way to run the plant, with what happened.

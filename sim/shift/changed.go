@@ -24,8 +24,8 @@ func (c *Calendar) Changed(off, extra []int) *Calendar {
 			kept = append(kept, s)
 		}
 	}
-	for _, day := range extra {
-		if slices.Contains(off, day) || slices.ContainsFunc(all, func(s placed) bool { return s.day == day }) {
+	for i, day := range extra {
+		if slices.Contains(extra[:i], day) || slices.Contains(off, day) || slices.ContainsFunc(all, func(s placed) bool { return s.day == day }) {
 			continue
 		}
 		kept = append(kept, like(all, day)...)

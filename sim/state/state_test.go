@@ -126,9 +126,9 @@ func TestReadComplains(t *testing.T) {
 }
 
 func TestLayoutTellsFieldsApart(t *testing.T) {
-	type a struct{ x int32 }
-	type b struct{ x int64 }
-	type c struct{ y int32 }
+	type a struct{ X int32 }
+	type b struct{ X int64 }
+	type c struct{ Y int32 }
 	seen := map[string]bool{}
 	for _, x := range []any{&a{}, &b{}, &c{}, &struct{ l [2]a }{}, &struct{ l [3]a }{}} {
 		l, err := Layout(x, nil)

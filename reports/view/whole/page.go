@@ -52,6 +52,7 @@ var sections = [...]section{
 	// 9: cost of quality and ledger.
 	{"money", (*view.Study).LedgerSection},
 	// 10: permit.
+	{"permit", (*view.Study).PermitSection},
 	// 11: assumptions.
 	{"assumptions", assume.Section},
 	// 12: how it was computed.
