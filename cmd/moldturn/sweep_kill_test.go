@@ -91,7 +91,7 @@ func TestSweepSurvivesKills(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 11))
 	kept, kills := 0, 0
 	for kills < 12 {
-		limit := time.Duration(float64(whole) * rng.Float64() * .6)
+		limit := time.Duration(float64(whole) * rng.Float64() * .25)
 		_, stderr, killed := sweepOnce(t, program, dir, "broken", max(limit, time.Millisecond), "--workers", "2")
 		if !killed {
 			break
