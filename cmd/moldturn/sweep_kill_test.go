@@ -45,7 +45,7 @@ run: {replications: 4, years: 1, warm_up: 1}
 // is killed then, if it still runs. It returns what it printed.
 func sweepOnce(t *testing.T, program, dir, folder string, limit time.Duration, more ...string) (stdout, stderr string, killed bool) {
 	t.Helper()
-	args := append([]string{"sweep", "tiny.yaml", "--over", "strip.every=1..8", "--over", "hold.clock=16h..24h/4h", "-o", folder}, more...)
+	args := append([]string{"sweep", "tiny.yaml", "--over", "strip.every=1..8", "--over", "hold.clock=16h..24h/4h", "--replications", "24", "-o", folder}, more...)
 	cmd := exec.Command(program, args...)
 	cmd.Dir = dir
 	var out, errs bytes.Buffer
@@ -91,7 +91,7 @@ func TestSweepSurvivesKills(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 11))
 	kept, kills := 0, 0
 	for kills < 12 {
-		limit := time.Duration(float64(whole) * rng.Float64() * .25)
+		limit := time.Duration(float64(whole) * rng.Float64() * .4)
 		_, stderr, killed := sweepOnce(t, program, dir, "broken", max(limit, time.Millisecond), "--workers", "2")
 		if !killed {
 			break
