@@ -40,7 +40,7 @@ func TestChangedAgainstExceptions(t *testing.T) {
 func TestChangedAtTheEdges(t *testing.T) {
 	night := Pattern{Shifts: []Shift{{Days: DaysOf(3), Hours: Hours{From: 22 * clock.Hour, To: 6 * clock.Hour}}}}
 	c := mustCompile(t, night, DateOf(2027, 1, 4), 14*clock.Day) // Wednesdays: days 2 and 9
-	got := c.Changed([]int{9, 4}, []int{0, 4, 0}) // a day said twice is one day
+	got := c.Changed([]int{9, 4}, []int{0, 4, 0})                // a day said twice is one day
 	var from []clock.Time
 	for _, r := range got.Runs() {
 		from = append(from, r.From, r.To)
