@@ -82,17 +82,34 @@ func (q *queue) push(at Time, class Class, kind Kind, id int32) Token {
 	q.seq++
 	e := entry{at, uint64(class)<<classShift | q.seq<<seqShift | uint64(s)}
 	q.slots[s] = slot{e, id, kind, true}
-	i := q.find(&e)
-	q.line = append(q.line, entry{})
-	copy(q.line[i+1:], q.line[i:])
-	q.line[i] = e
+	q.insert(e)
 	return Token(s + 1)
 }
 
-// find is the number of pending events that come after e.
-func (q *queue) find(e *entry) int {
+// near is how many events are passed one by one before the rest is searched.
+const near = 8
+
+// insert puts an event where it belongs in the line.
+func (q *queue) insert(e entry) {
+	i := len(q.line)
+	q.line = append(q.line, e)
+	line := q.line
+	for stop := max(i-near, 0); i > stop; i-- {
+		if e.after(&line[i-1]) == 0 {
+			line[i] = e
+			return
+		}
+		line[i] = line[i-1]
+	}
+	at := q.find(&e, i)
+	copy(line[at+1:i+1], line[at:i])
+	line[at] = e
+}
+
+// find is how many of the first n of the line, the last to happen, come after e.
+func (q *queue) find(e *entry, n int) int {
 	base := 0
-	for n := len(q.line); n > 0; {
+	for n > 0 {
 		half := (n + 1) / 2
 		base += half & -int(q.line[base+half-1].after(e))
 		n -= half
@@ -110,7 +127,7 @@ func (q *queue) next() *slot {
 
 // drop takes the event of a slot out of the line.
 func (q *queue) drop(s int32) {
-	i := q.find(&q.slots[s].entry)
+	i := q.find(&q.slots[s].entry, len(q.line))
 	q.line = append(q.line[:i], q.line[i+1:]...)
 	q.release(s)
 }
