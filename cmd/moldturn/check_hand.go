@@ -144,7 +144,18 @@ func verdict(t *paper.Table) string {
 	if q := t.Queueing; q > 0 {
 		line += fmt.Sprintf(". With queueing about %s, if hours varied as pure chance does; a shop whose hours vary less loses less (approximate: all molds as one mean mold, shifts by their share of the week)", fixed(q, 1))
 	}
+	if n := t.Narrow; n.Craft != "" {
+		line += fmt.Sprintf(". From about %s molds on, of which there are %d, the people of %s limit their turns", fixed(n.Molds, 0), moldCount(t), n.Craft)
+	}
 	return line + "."
+}
+
+func moldCount(t *paper.Table) int {
+	n := 0
+	for _, m := range t.Molds {
+		n += m.Count
+	}
+	return n
 }
 
 func limitName(l paper.Limit) string {

@@ -16,25 +16,42 @@ import (
 // works around the clock at the share of the week that it is there, work outside
 // a loop takes its share of the people away from it (reduced work rate: Sevcik
 // 1977; from memory), hours of work are exponential, places only bound the answer.
-func (h *paper) queueing(t *Table) float64 {
+func (h *paper) queueing(t *Table) (boats float64, narrow Narrow) {
 	molds := 0
 	for _, m := range t.Molds {
 		molds += m.Count
 	}
 	parts := h.moldedParts(t)
 	if molds == 0 || parts == 0 || len(t.Limits) == 0 || parts*float64(molds) > mostLoop {
-		return 0
+		return 0, narrow
 	}
 	x := t.Limits[0].Boats
+	var stops []exact.Stop
 	for range 60 {
-		next := h.boatLoop(t, parts, h.moldLoop(t, molds, parts, x), x)
+		stops = h.moldStops(t, molds, parts, x)
+		loop, err := exact.Solve(molds, stops)
+		if err != nil {
+			return 0, narrow
+		}
+		next := h.boatLoop(t, parts, loop, x)
 		if next == 0 || math.Abs(next-x) < 1e-6*x {
 			x = next
 			break
 		}
 		x = (x + next) / 2
 	}
-	return min(x, t.Limits[0].Boats)
+	if b := exact.Bounds(molds, stops); b.Narrow >= 0 {
+		narrow = Narrow{Craft: stops[b.Narrow].Name, Molds: b.Critical}
+	}
+	return min(x, t.Limits[0].Boats), narrow
+}
+
+// Narrow is the narrowest station of the loop of the molds, by the asymptotic
+// bounds of exact.Bounds: with more molds than Molds its people are the limit,
+// with fewer the molds are. The zero Narrow is not worked out.
+type Narrow struct {
+	Craft string  `json:"craft"`
+	Molds float64 `json:"molds"`
 }
 
 // mostLoop bounds what queueing solves, so that a check stays quick.
@@ -53,9 +70,9 @@ func (h *paper) moldedParts(t *Table) float64 {
 	return n
 }
 
-// moldLoop gives turns an hour with 1, 2, … molds, while the plant makes x boats
-// a week.
-func (h *paper) moldLoop(t *Table, molds int, parts, x float64) []exact.Loop {
+// moldStops are the stations of the loop of the mean mold, while the plant makes
+// x boats a week.
+func (h *paper) moldStops(t *Table, molds int, parts, x float64) []exact.Stop {
 	inside := h.inTurns(t)
 	var stops []exact.Stop
 	alone := 0.0 // hours of a turn that people take, calendar included
@@ -74,20 +91,12 @@ func (h *paper) moldLoop(t *Table, molds int, parts, x float64) []exact.Loop {
 		turn += share * 168 / max(m.Turns, 1e-9)
 		still += share * (m.Waits + m.Hold)
 	}
-	stops = append(stops, exact.Stop{Name: "waits, hold and nights", Time: max(turn-alone, still, 0.01), Visits: 1, Servers: exact.Delay})
-	loops, err := exact.Solve(molds, stops)
-	if err != nil {
-		return nil
-	}
-	return loops
+	return append(stops, exact.Stop{Name: "waits, hold and nights", Time: max(turn-alone, still, 0.01), Visits: 1, Servers: exact.Delay})
 }
 
 // boatLoop gives boats a week: boats on the floor up to its limit, in their
 // molds or with the people who finish them.
 func (h *paper) boatLoop(t *Table, parts float64, molds []exact.Loop, x float64) float64 {
-	if len(molds) == 0 {
-		return 0
-	}
 	floor := h.plan.Demand.FloorLimit
 	if floor == 0 || floor > 400 {
 		return molds[len(molds)-1].X * 168 / parts

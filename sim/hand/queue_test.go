@@ -45,9 +45,15 @@ func TestQueueingIsExactForTheMoldLoop(t *testing.T) {
 	p := loopShop(t)
 	f := frame(p)
 	f.Crafts = len(p.Crafts)
-	got := Work(p, steady(25, 0.5), f).Queueing / 168
+	table := Work(p, steady(25, 0.5), f)
+	got := table.Queueing / 168
 	if exact := 0.179138377064127; math.Abs(got-exact) > 1e-4*exact {
 		t.Errorf("%.9f boats an hour, exact %.9f", got, exact)
+	}
+	// The bare turn is 2 + 3 + 10 + 24 + 2 + 6/5 = 42.2 h and three crews of 10 h
+	// lay up 0.3 turns an hour: from 12.66 molds on they are the limit.
+	if n := table.Narrow; n.Craft != "lay-up" || math.Abs(n.Molds-12.66) > 1e-3*12.66 {
+		t.Errorf("narrowest is %+v, by hand lay-up from 12.66 molds on", n)
 	}
 }
 

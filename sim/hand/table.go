@@ -17,6 +17,7 @@ type Table struct {
 	Limits []Limit `json:"limits"` // of boats a week, the tightest first; empty when nothing limits
 
 	Queueing float64 `json:"with_queueing_boats_per_week"` // about what is left when molds and boats wait for people; 0: not worked out
+	Narrow   Narrow  `json:"narrowest_of_the_molds_loop"`
 
 	StripShare float64 `json:"strips_per_pull"` // strips per pull
 	HotShare   float64 `json:"hot_share"`       // share of the year in the hot season
@@ -127,7 +128,7 @@ func Work(p *sim.Plan, air *sim.Air, f record.Frame) Table {
 	h.crafts(&t)
 	h.places(&t)
 	t.limits()
-	t.Queueing = h.queueing(&t)
+	t.Queueing, t.Narrow = h.queueing(&t)
 	return t
 }
 
