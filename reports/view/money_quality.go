@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"moldturn/reports/cells"
@@ -108,17 +109,41 @@ func (v *Quality) breakEven() string {
 	e := q.BreakEvenOf(v.Often, v.Seldom, v.Chance, v.Claim)
 	often, seldom := v.name(q, v.Often), v.name(q, v.Seldom)
 	if !e.Claims {
-		text := fmt.Sprintf("“%s” does not clearly lower the number of claims against “%s” (%s a year), so these runs name no warranty cost at which it pays", often, seldom, plusClaims(e.Fewer))
-		if e.Fewer.Mean > 0 && e.Claim.Value > 0 {
-			text += fmt.Sprintf("; on their means it would be %s a claim", v.Money.whole(e.Claim.Value, 1000))
-		}
-		return text + fmt.Sprintf(". Claims cost %s on average now.", v.Money.whole(v.Claim, 1))
+		return v.unbounded(&e, often, seldom)
 	}
 	text := v.paysFrom(e.Claim, often, seldom)
 	if q.Margins {
 		text += " On the four classes alone, as if freed hours were saved and boats did not change: " + v.from(e.Four) + "."
 	}
 	return text + fmt.Sprintf(" Claims cost %s on average now, and come from %.0f %% of escapes.", v.Money.whole(v.Claim, 1), 100*v.Chance)
+}
+
+// unbounded says what is known of the break-even where the number of claims is
+// not clearly lowered: from which claim on there may be one.
+func (v *Quality) unbounded(e *study.BreakEven, often, seldom string) string {
+	text := fmt.Sprintf("Break-even warranty cost: “%s” does not clearly lower the number of claims against “%s” (%s a year), so it has no upper end", often, seldom, plusClaims(e.Fewer))
+	if e.Fewer.Mean > 0 && e.Claim.Value > 0 {
+		text += fmt.Sprintf("; on the means it would be %s a claim", v.Money.whole(e.Claim.Value, 1000))
+	}
+	if v.Main().Margins {
+		text += fmt.Sprintf(". All costs counted, “%s” is %s. On the four classes alone it is %s", often, v.side(e.ClaimSide), v.side(e.FourSide))
+	} else {
+		text += fmt.Sprintf(". “%s” is %s", often, v.side(e.FourSide))
+	}
+	return text + fmt.Sprintf(". Claims cost %s on average now.", v.Money.whole(v.Claim, 1))
+}
+
+// side says up to which claim one policy clearly costs more or less.
+func (v *Quality) side(s study.Side) string {
+	word := map[int]string{-1: "clearly cheaper", 0: "not clearly cheaper or dearer even if claims cost nothing", 1: "clearly dearer"}[s.Sign]
+	switch {
+	case s.Sign == 0:
+		return word
+	case math.IsInf(s.To, 1):
+		return word + " whatever a claim costs"
+	}
+	g := max(math.Pow10(int(math.Floor(math.Log10(s.To)))-1), 1) // two digits, rounded down
+	return fmt.Sprintf("%s with claims of up to %s, and not clear above", word, v.Money.whole(math.Floor(s.To/g)*g, 1))
 }
 
 func (v *Quality) paysFrom(r study.Ratio, often, seldom string) string {

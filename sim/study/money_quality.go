@@ -188,6 +188,10 @@ type BreakEven struct {
 	Four          Ratio // with the four classes alone
 	Fewer         stats.Difference
 	Claims        bool // stripping often clearly lowers the number of claims
+
+	// What is known whatever Claims is: stripping often is clearly dearer (1) or
+	// cheaper (-1) with any mean claim from nothing up to To.
+	ClaimSide, FourSide Side
 }
 
 // BreakEvenOf works out the claim at which stripping as often as policy often
@@ -206,9 +210,11 @@ func (q *Quality) BreakEvenOf(often, seldom int, chance, claim float64) BreakEve
 	e := BreakEven{Often: often, Seldom: seldom, Fewer: stats.Paired(column(b, claims(chance)), column(a, claims(chance)), Confidence)}
 	e.Claims = e.Fewer.Clear && e.Fewer.Mean > 0
 	e.Four, _ = RatioOfMeans(four, fewer, Confidence)
-	e.Claim = e.Four
+	e.FourSide = SideOfMeans(four, fewer, Confidence)
+	e.Claim, e.ClaimSide = e.Four, e.FourSide
 	if q.Margins {
 		e.Claim, _ = RatioOfMeans(total, fewer, Confidence)
+		e.ClaimSide = SideOfMeans(total, fewer, Confidence)
 	}
 	return e
 }

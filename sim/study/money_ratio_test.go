@@ -65,3 +65,50 @@ func TestRatioCoversAsOftenAsItSays(t *testing.T) {
 		t.Errorf("%.3f of the intervals hold the true ratio", share)
 	}
 }
+
+// What SideOfMeans promises, asked of the difference itself: on the stated side
+// and clear below To, not clear just above it.
+func TestSideHoldsUpToWhereTheDifferenceTurnsUnclear(t *testing.T) {
+	y := []float64{-1, 1.2, 0.1, 0.6, -0.4}
+	for _, c := range []struct {
+		x    []float64
+		sign int
+	}{
+		{[]float64{410, 520, 380, 600, 470}, 1},
+		{[]float64{-410, -520, -380, -600, -470}, -1},
+	} {
+		s := SideOfMeans(c.x, y, 0.95)
+		if s.Sign != c.sign || math.IsInf(s.To, 1) || s.To <= 0 {
+			t.Fatalf("%+v", s)
+		}
+		for _, at := range []struct {
+			r     float64
+			clear bool
+		}{{0, true}, {0.5, true}, {0.999, true}, {1.001, false}} {
+			d := make([]float64, len(y))
+			for i := range d {
+				d[i] = c.x[i] - at.r*s.To*y[i]
+			}
+			m := stats.TInterval(d, 0.95)
+			if clear := math.Abs(m.Mean) > m.Half && m.Mean*float64(c.sign) > 0; clear != at.clear {
+				t.Errorf("sign %d at %g of the limit %g: %g ± %g", c.sign, at.r, s.To, m.Mean, m.Half)
+			}
+		}
+	}
+}
+
+func TestSideWithoutALimit(t *testing.T) {
+	dear, fewer := []float64{40, 45, 42, 41}, []float64{-4, -5, -4.5, -4.2}
+	if s := SideOfMeans(dear, fewer, 0.95); s.Sign != 1 || !math.IsInf(s.To, 1) {
+		t.Errorf("dearer and with more claims, yet %+v", s)
+	}
+	if s := SideOfMeans([]float64{-1, 1, 0.5, -0.4}, fewer, 0.95); s != (Side{}) {
+		t.Errorf("costs that do not differ have a side: %+v", s)
+	}
+	if s := SideOfMeans(dear[:1], fewer[:1], 0.95); s != (Side{}) {
+		t.Errorf("one pair has a side: %+v", s)
+	}
+	if s := SideOfMeans([]float64{4, 4, 4}, []float64{-2, -2, -2}, 0.95); s.Sign != 1 || !math.IsInf(s.To, 1) {
+		t.Errorf("equal pairs, dearer and with more claims, yet %+v", s)
+	}
+}
