@@ -127,6 +127,28 @@ func TestStrippingOftenThatPaysAnyway(t *testing.T) {
 	says(t, strings.Join(qualityOf(often, seldom).Findings(), "\n"), "pays against “every 10” at any warranty cost")
 }
 
+// Where escapes swing around the same mean the break-even has no ends, and yet
+// a policy that is dearer stays so up to some claim.
+func TestBreakEvenWithoutEndsNamesASide(t *testing.T) {
+	often := runs("every 3", func(l float64) *money.Ledger { return ledger(90000+l, 7200, 1000, 5000, 50, 32, 40) })
+	for _, c := range []struct {
+		swing func(luck float64) int64
+		want  string
+	}{
+		{func(l float64) int64 { return 32 + int64(20*l) }, "clearly dearer with claims of up to $"},
+		{func(l float64) int64 { return 30 + int64(l) }, "clearly dearer whatever a claim costs"},
+	} {
+		seldom := runs("every 10", func(l float64) *money.Ledger {
+			return ledger(20000+300*l, 225*float64(c.swing(l)), 1000, 5000, 50, c.swing(l), 10)
+		})
+		found := strings.ReplaceAll(strings.Join(qualityOf(often, seldom).Findings(), "\n"), nb, " ")
+		says(t, found, "does not clearly lower the number of claims")
+		says(t, found, c.want)
+	}
+	level := runs("every 10", func(l float64) *money.Ledger { return ledger(90000-9000*l, 7200, 1000, 5000, 50, 32, 10) })
+	says(t, strings.Join(qualityOf(often, level).Findings(), "\n"), "not clearly cheaper or dearer even if claims cost nothing")
+}
+
 func TestQualityPage(t *testing.T) {
 	v := qualityOf(runs("every 3", func(l float64) *money.Ledger { return ledger(300+l, 20, 1000, 5000, 50, 8, 40) }),
 		runs("every 10", func(l float64) *money.Ledger { return ledger(100+3*l, 90, 1000, 5000, 50, 80, 10) }))
