@@ -45,6 +45,7 @@ func vocabularies() []vocabulary {
 		{"statistics", statisticsTerms},
 		{"sweep or rule of enough", sweepTerms},
 		{"mark of a default", markTerms},
+		{"word of the trade", tradeTerms},
 	}
 }
 
@@ -218,9 +219,13 @@ func (t *entry) write(w io.Writer) error {
 	return err
 }
 
+// unknownTerm complains of a word without a meaning, with the terms that have it
+// in their name, or else the one that is spelled nearly like it.
 func unknownTerm(all []entry, word string) error {
 	hint := ""
-	if near := guess.Near(word, termNames(all)); near != "" {
+	if within := holding(all, word); len(within) > 0 {
+		hint = "terms with it: " + strings.Join(within, ", ")
+	} else if near := guess.Near(word, termNames(all)); near != "" {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
 	var kinds []string
@@ -228,4 +233,24 @@ func unknownTerm(all []entry, word string) error {
 		kinds = append(kinds, v.kind)
 	}
 	return misuse(hint, "unknown term %q\n  allowed: %s", word, strings.Join(kinds, ", "))
+}
+
+// holding are the first few terms whose names hold a word of three letters or
+// more.
+func holding(all []entry, word string) []string {
+	const most, shortest = 6, 3
+	word = guess.Fold(word)
+	if len(word) < shortest {
+		return nil
+	}
+	var names []string
+	for _, name := range termNames(all) {
+		if strings.Contains(guess.Fold(name), word) {
+			names = append(names, name)
+		}
+	}
+	if len(names) > most {
+		names = append(names[:most], "…")
+	}
+	return names
 }

@@ -79,3 +79,36 @@ func TestHelpOfNewCommandsFits(t *testing.T) {
 		fitsTerminal(t, "help", name)
 	}
 }
+
+// What "see also" names can be asked for.
+func TestSeeAlsoLeadsSomewhere(t *testing.T) {
+	all, seen := allTerms(), 0
+	for _, x := range tradeTerms() {
+		for _, note := range x.Notes {
+			words, is := strings.CutPrefix(note, "see also: ")
+			if !is {
+				continue
+			}
+			for word := range strings.SplitSeq(words, ", ") {
+				seen++
+				if len(meanings(all, word))+len(group(all, word)) == 0 {
+					t.Errorf("%s: nothing explains %q", x.Name, word)
+				}
+			}
+		}
+	}
+	if seen < 20 {
+		t.Errorf("only %d words are named", seen)
+	}
+}
+
+func TestWordWithinTermsIsAHint(t *testing.T) {
+	for word, want := range map[string]string{
+		"aircraft": "unknown term", "transf": "money.gel_coat.transfer", "lustr": `did you mean "luster"?`, "loss": "terms with it",
+	} {
+		err := unknownTerm(allTerms(), word).(*problem)
+		if !strings.Contains(err.text+err.hint, want) {
+			t.Errorf("%s: %s, hint %s", word, err.text, err.hint)
+		}
+	}
+}
