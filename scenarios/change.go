@@ -78,8 +78,9 @@ func (v *Value) Changes() []Change {
 }
 
 // Apply works changes into a document, one after the other, and gives the new
-// one; doc stays as it is. Complaints are about paths only: values are checked
-// by Bind, with the places where the changes were written.
+// one, without those it complains about; doc stays as it is. Complaints are about
+// paths only: values are checked by Bind, with the places where the changes were
+// written.
 func (t *Tree) Apply(doc *Document, changes ...Change) (*Document, Complaints) {
 	root := doc.root
 	var complaints Complaints

@@ -42,11 +42,8 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 	if doc == nil {
 		return nil, complaints
 	}
-	if changed, faults := tree.Apply(doc, o.Sets...); len(faults) > 0 {
-		complaints = append(complaints, faults...)
-	} else {
-		doc = changed
-	}
+	doc, faults := tree.Apply(doc, o.Sets...)
+	complaints = append(complaints, faults...)
 	v, faults := tree.Bind(doc)
 	if complaints = append(complaints, faults...); len(complaints) > 0 {
 		return nil, append(complaints, tree.further(doc, o, complaints)...).sorted()

@@ -28,6 +28,7 @@ never changed. "moldturn list floor" shows which files and columns there are.`,
 		flags: func(f *pflag.FlagSet) {
 			f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this check; may be given again")
 			f.BoolVar(&o.JSON, "json", false, "print mistakes, warnings and the work by hand as JSON")
+			f.BoolVarP(&o.Quiet, "quiet", "q", false, "changes nothing: there is no progress to show")
 			shop.add(f, "check the floor files of this folder for the scenario")
 		},
 		run: func(c *Context) error { return check(c, o, shop) },

@@ -25,7 +25,7 @@ type suspicion func(s *scenarios.Scenario, t *paper.Table) []warning
 
 // suspicions is the table of all of them, in the order in which they are shown.
 func suspicions() []suspicion {
-	return []suspicion{startsMidWeek, cutLaws, unusedSeason, unusedTurns, sameAlternatives, idleCrafts, idlePlaces, overloaded, noFloorLimit, moreOrdersThanHands, airs, wearsAway}
+	return []suspicion{startsMidWeek, longShifts, cutLaws, unusedSeason, unusedTurns, sameAlternatives, idleCrafts, idlePlaces, overloaded, noFloorLimit, moreOrdersThanHands, airs, wearsAway}
 }
 
 func warningsOf(s *scenarios.Scenario, t *paper.Table) []warning {
@@ -46,6 +46,20 @@ func startsMidWeek(s *scenarios.Scenario, _ *paper.Table) []warning {
 		return warn(s, "start", "%s is a %s; runs begin best on a Monday, since weeks run Monday to Sunday", d.Format(time.DateOnly), d.Weekday())
 	}
 	return nil
+}
+
+// longShifts last longer than people work; a shift that ends when it begins lasts
+// a day.
+func longShifts(s *scenarios.Scenario, _ *paper.Table) []warning {
+	const longest = 16 * 60 // minutes
+	var all []warning
+	for name, x := range s.Base.Value.Each("shifts") {
+		from, to := x.At("from").Minutes(), x.At("to").Minutes()
+		if lasts := (to-from+24*60-1)%(24*60) + 1; lasts > longest {
+			all = append(all, warning{x.At("to").Place(), fmt.Sprintf("shift %q lasts %.4g h, from %02d:%02d to %02d:%02d", name, float64(lasts)/60, from/60, from%60, to/60, to%60)})
+		}
+	}
+	return all
 }
 
 // cutLaws are laws whose mean is not the one written.

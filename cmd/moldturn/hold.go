@@ -22,6 +22,7 @@ neither is given, and the hours of hold.clock.`,
 		flags: func(f *pflag.FlagSet) {
 			f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this card; may be given again")
 			f.BoolVar(&o.JSON, "json", false, "print the card as JSON")
+			f.BoolVarP(&o.Quiet, "quiet", "q", false, "changes nothing: there is no progress to show")
 		},
 		run: func(c *Context) error { return hold(c, o) },
 	}

@@ -59,10 +59,13 @@ func parse(k param.Kind, s string) (float64, *Problem) {
 		return parseSet(k, s, months[:])
 	case param.Count:
 		x, problem := parseQuantity(k, s)
-		if problem == nil && (x != math.Trunc(x) || math.Abs(x) > 1<<53) {
-			return 0, &Problem{Message: shown(s) + " is not a whole number"}
+		if problem != nil || x == math.Trunc(x) && math.Abs(x) <= 1<<53 {
+			return x, problem
 		}
-		return x, problem
+		if math.Abs(x) > 1<<53 {
+			return 0, &Problem{Message: shown(s) + " is too large a number"}
+		}
+		return 0, &Problem{Message: shown(s) + " is not a whole number"}
 	}
 	if measures(k) == nil || k == param.Dist || k == param.NumberDist {
 		return 0, &Problem{Message: k.String() + " has no number to read"}
