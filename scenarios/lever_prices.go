@@ -46,7 +46,7 @@ func (s *Scenario) moldPrice(part *Value) float64 {
 // LeverPrices says where the prices of levers come from.
 func (s *Scenario) LeverPrices() string {
 	if s.Base.Value.At("money").Given() {
-		return "people by wage, loading and the hours of their shift, molds by price over five years at money.discount, places by size.booth, size.hoist and size.place"
+		return "people by wage, loading and the hours of their shift, molds by price over five years at money.discount, places by size.booth, size.guns, size.hoist and size.place"
 	}
-	return "the defaults size.person, size.booth, size.hoist, size.place and size.mold_per_m2, unless the scenario has its own"
+	return "the defaults size.person, size.booth, size.guns, size.hoist, size.place and size.mold_per_m2, unless the scenario has its own"
 }

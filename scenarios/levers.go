@@ -10,13 +10,14 @@ type LeverKind uint8
 
 // Kinds of levers.
 const (
-	People LeverKind = iota // of a craft on a shift
-	Places                  // booths, bays, stalls, hoists
-	Molds                   // sets of one model: a mold of every part
+	People  LeverKind = iota // of a craft on a shift
+	Places                   // booths, bays, stalls, hoists
+	Molds                    // sets of one model: a mold of every part
+	GunSets                  // pumped sets for any color, in each booth of a place
 )
 
 // Lever is a number of the plant that can be one more or one less: people of a
-// craft on a shift, a place, a set of molds.
+// craft on a shift, a place, the gun sets of a booth, a set of molds.
 type Lever struct {
 	Kind  LeverKind
 	Key   string // for --may: "crew.gel", "booth", "molds.Rush 23"
@@ -26,10 +27,12 @@ type Lever struct {
 	paths []string // inputs that move together
 	now   []int    // their values
 	price float64  // of one a year
+	guns  *node    // the list of gun sets, for GunSets
+	gun   int      // in it, the one that is copied
 }
 
 // Levers lists what can be one more or one less, in file order: people by craft
-// and shift, places with a count, mold sets by model.
+// and shift, places with a count and their gun sets, mold sets by model.
 func (s *Scenario) Levers() []Lever {
 	v := s.Base.Value
 	var out []Lever
@@ -49,6 +52,9 @@ func (s *Scenario) Levers() []Lever {
 		if n := p.At("count"); n.Given() {
 			out = append(out, Lever{Kind: Places, Key: place, Label: place, Unit: place, Now: n.Count(), paths: []string{n.Path()}, now: []int{n.Count()},
 				price: v.At("size." + p.At("kind").Text()).Dollars()})
+			if l, ok := s.gunLever(place, p); ok {
+				out = append(out, l)
+			}
 		}
 	}
 	for model, m := range v.Each("models") {
@@ -74,8 +80,11 @@ func (s *Scenario) Levers() []Lever {
 }
 
 // By moves the lever by some steps from where the scenario has it. Moving below
-// zero, or a mold set below one, gives ok false.
+// zero, or a mold set or the gun sets of a booth below one, gives ok false.
 func (l *Lever) By(steps int) (changes []Change, ok bool) {
+	if l.Kind == GunSets {
+		return l.byGuns(steps)
+	}
 	least := 0
 	if l.Kind == Molds {
 		least = 1
@@ -100,7 +109,7 @@ func (l *Lever) Price() float64 { return l.price }
 
 // Least is the smallest number it can have.
 func (l *Lever) Least() int {
-	if l.Kind == Molds {
+	if l.Kind == Molds || l.Kind == GunSets {
 		return 1
 	}
 	return 0

@@ -21,6 +21,9 @@ func (s *Scenario) Shorts() (names, docs []string) {
 		names, docs = append(names, x.name), append(docs, x.doc)
 	}
 	for _, l := range s.Levers() {
+		if l.Kind == GunSets { // a list, not a number
+			continue
+		}
 		names, docs = append(names, s.shortOf(&l)), append(docs, strings.Join(l.paths, ", "))
 	}
 	return names, docs
@@ -87,6 +90,7 @@ func (s *Scenario) behind(name string) []string {
 	plain := strings.ReplaceAll(name, `"`, "")
 	for _, l := range s.Levers() {
 		switch {
+		case l.Kind == GunSets:
 		case name == "molds" && l.Kind == Molds,
 			plain == s.shortOf(&l),
 			l.Kind == Places && plain == l.Key+"s":
