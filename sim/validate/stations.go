@@ -126,7 +126,7 @@ func anyLaw() []Case {
 func constantWork() Case {
 	c := Case{
 		Group: "any law of work", Name: "M/D/1, load 0.8, number there", Source: "series of Crommelin and Erlang, computed with 50 digits",
-		Plant: station(.8, 1, constant(1)), WarmUp: 3000, Hours: 800_000, Period: 3.7, Marks: []float64{0}, Watch: []string{"work"},
+		Plant: station(.8, 1, constant(1)), WarmUp: 3000, Hours: 1_000_000, Period: 3.7, Marks: []float64{0}, Watch: []string{"work"},
 	}
 	for n, p := range []float64{.2, .24510819, .18941175, .12757958, .08327559, .05412765, .03517813, .02286419} {
 		c.Values = append(c.Values, Value{fmt.Sprintf("chance of %d", n), p, chanceAt(0, n), 0})
