@@ -137,7 +137,7 @@ func (v *Value) changed() bool {
 	if row.Default == "" || v.standard || !v.given {
 		return false
 	}
-	b := &binder{}
+	b := &binder{tree: &Tree{laws: laws{}}}
 	standard := &Value{}
 	b.bind(v.branch, v.branch.defaultNode(v.at), standard)
 	if v.dist != nil && standard.dist != nil {

@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"fmt"
 	"slices"
 
 	"moldturn/sim/study"
@@ -42,7 +43,8 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 	if doc == nil {
 		return nil, complaints
 	}
-	doc, faults := tree.Apply(doc, o.Sets...)
+	file := doc
+	doc, faults := tree.Apply(file, o.Sets...)
 	complaints = append(complaints, faults...)
 	v, faults := tree.Bind(doc)
 	if complaints = append(complaints, faults...); len(complaints) > 0 {
@@ -54,10 +56,14 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 	}
 	base, complaints := tree.build(v, standard, o)
 	if len(complaints) > 0 {
-		return nil, complaints
+		return nil, tree.blame(complaints, file, standard, o)
 	}
 	s := &Scenario{Base: base, Alternatives: []Alternative{{Name: v.At("base_name").Text(), Plant: base}}, tree: tree, doc: doc, standard: standard, options: o}
 	for alternative, a := range v.Each("alternatives") {
+		if alternative == s.Alternatives[0].Name {
+			complaints = append(complaints, a.Complain(fmt.Sprintf("the plant itself is called %q: one of the two needs another name", alternative), "", "base_name names the plant itself"))
+			continue
+		}
 		plant, faults := s.plant(a.Changes())
 		for i := range faults {
 			faults[i].Message = "with alternatives." + alternative + ": " + faults[i].Message

@@ -1,7 +1,7 @@
 package scenarios
 
 import (
-	"strconv"
+	"fmt"
 	"time"
 
 	"moldturn/sim"
@@ -60,7 +60,18 @@ func (b *builder) hold() {
 		b.complain(h.At("most"), "hold.most is shorter than hold.clock", "0 h, or at least hold.clock", "")
 	}
 	if most := b.plan.Cure.PlateauMost; hold.Degree >= most {
-		b.complain(h.At("barcol"), "no part ever gets as hard as hold.degree and hold.barcol ask", "below a Barcol hardness of "+strconv.FormatFloat(b.barcol.At(most), 'f', 0, 64), "")
+		for _, asked := range []struct {
+			at      *Value
+			degree  float64
+			allowed string
+		}{
+			{h.At("degree"), h.At("degree").Share(), fmt.Sprintf("below %.4g %%", 100*most)},
+			{h.At("barcol"), b.barcol.Degree(h.At("barcol").Number()), fmt.Sprintf("below a Barcol hardness of %.0f", b.barcol.At(most))},
+		} {
+			if asked.degree >= most {
+				b.complain(asked.at, "no part ever gets as hard as "+asked.at.Path()+" asks", asked.allowed, "")
+			}
+		}
 	}
 	b.plan.Hold = hold
 }
