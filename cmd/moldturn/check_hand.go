@@ -133,10 +133,10 @@ func verdict(t *paper.Table) string {
 		return "By hand nothing limits this plant."
 	}
 	first := t.Limits[0]
-	line := fmt.Sprintf("By hand about %s boats a week, limited by %s", fixed(first.Boats, 1), limitName(first))
+	line := fmt.Sprintf("By hand about %s boats a week, limited by %s", fixed(first.Boats, 1), first.Words())
 	var next []string
 	for _, l := range t.Limits[1:min(3, len(t.Limits))] {
-		next = append(next, fmt.Sprintf("%s (%s)", limitName(l), fixed(l.Boats, 1)))
+		next = append(next, fmt.Sprintf("%s (%s)", l.Words(), fixed(l.Boats, 1)))
 	}
 	if len(next) > 0 {
 		line += "; next " + strings.Join(next, " and ")
@@ -156,16 +156,6 @@ func moldCount(t *paper.Table) int {
 		n += m.Count
 	}
 	return n
-}
-
-func limitName(l paper.Limit) string {
-	switch l.Kind {
-	case paper.ByCraft:
-		return "the people of " + l.Name
-	case paper.ByPlace:
-		return "the place " + l.Name
-	}
-	return "molds"
 }
 
 func fixed(x float64, digits int) string { return strconv.FormatFloat(x, 'f', digits, 64) }

@@ -201,7 +201,7 @@ func noFloorLimit(s *scenarios.Scenario, t *paper.Table) []warning {
 	if holdsMolds(p, t.Limits[0]) {
 		return nil
 	}
-	return warn(s, "demand", "orders are always waiting and demand.floor_limit is 0: if %s, behind the molds, cannot keep up, parts pile up without end", limitName(t.Limits[0]))
+	return warn(s, "demand", "orders are always waiting and demand.floor_limit is 0: if %s, behind the molds, cannot keep up, parts pile up without end", t.Limits[0].Words())
 }
 
 // moreOrdersThanHands is a demand that not even the paper can meet.

@@ -55,7 +55,7 @@ func hold(c *Context, o *common) error {
 	if o.JSON {
 		return writeJSON(c, heldCard{card.Hardness, card.Clock.Hours(), heldRows(card.Rows(cure.CardTemperatures())), view.HoldCautions()})
 	}
-	if err := table.Write(c.Stdout, view.HoldCardIn(&card, s.Base.Style()), table.Style{}); err != nil {
+	if err := table.Write(c.Stdout, view.HoldCard(&card, s.Base.Style()), table.Style{}); err != nil {
 		return err
 	}
 	fmt.Fprintln(c.Stdout)

@@ -91,7 +91,7 @@ func demoBand(n namer) chart.Band {
 		Figure: chart.Figure{ID: "weeks", Finding: n("From November to March the plant ships one boat a week less"),
 			Caption: n("40 simulated years of the plant as it is today."), Alt: n("Line of boats a week over 52 weeks with a band.")},
 		XTitle: n("week of the year"), X: weeks(n), Y: chart.Axis{Name: n("boats shipped"), Unit: n("a week"), Digits: 1, Zero: true},
-		Middle: n("mean of the years"), Range: n("8 years in 10"), Goals: []chart.Goal{{n("promised"), 3.5}},
+		Middle: n("mean of the years"), Range: n("8 years in 10"), Goals: []chart.Goal{{Label: n("promised"), Value: 3.5}},
 		Series: make([]chart.Ribbon, 1),
 	}
 	for w := range 52 {

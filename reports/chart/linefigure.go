@@ -55,19 +55,16 @@ func (f lineFigure) start() *charts.Line {
 // dashes.
 func (f lineFigure) finish(l *charts.Line, kind page.Kind, all [][]float64, legend []page.Key, table cells.Table, tips []tip, lines int) (page.Chart, error) {
 	for i, g := range f.goals {
-		if err := finite(g.Value); err != nil {
+		level := g.along(len(f.x))
+		if err := places(f.x, level); err != nil {
 			return page.Chart{}, f.fault("goal %q: %w", g.Label, err)
-		}
-		level := make([]float64, len(f.x))
-		for k := range level {
-			level[k] = g.Value
 		}
 		all = append(all, level)
 		l.AddSeries("", values(level), stroke("goal"+strconv.Itoa(i), color(goalColor)))
 		name := cells.OneLine(g.Label)
 		legend = append(legend, page.Key{Label: name, Form: page.Line, Color: goalColor, Pattern: 2})
 		for k := range tips {
-			tips[k].Rows = append(tips[k].Rows, []string{name, f.y.measured(g.Value)})
+			tips[k].Rows = append(tips[k].Rows, []string{name, f.y.measured(level[k])})
 		}
 	}
 	low, high := extent(all...)

@@ -32,8 +32,21 @@ type Series struct {
 
 // Goal is a level drawn across the plot, such as a promise or a limit.
 type Goal struct {
-	Label string
-	Value float64
+	Label  string
+	Value  float64
+	Values []float64 // one a place, in place of Value; nil for a level line
+}
+
+// along is the goal at each of n places.
+func (g Goal) along(n int) []float64 {
+	if g.Values != nil {
+		return g.Values
+	}
+	level := make([]float64, n)
+	for k := range level {
+		level[k] = g.Value
+	}
+	return level
 }
 
 // dashes are the line styles in the order of the legend's lines.

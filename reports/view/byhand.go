@@ -3,8 +3,6 @@ package view
 import (
 	"fmt"
 	"math"
-
-	"moldturn/sim/hand"
 )
 
 // paperOff is the distance between queueing and simulation from which on the
@@ -23,7 +21,7 @@ func (s *Study) ByHand() string {
 		return ""
 	}
 	first := s.Hand.Limits[0]
-	text := fmt.Sprintf("By hand %s boats a week (%s)", fixed(first.Boats, 1), handLimit(first))
+	text := fmt.Sprintf("By hand %s boats a week (%s)", fixed(first.Boats, 1), first.Words())
 	if q := s.Hand.Queueing; q > 0 {
 		off := q/x.Mean - 1
 		text += fmt.Sprintf("; with queueing about %s", fixed(q, 1))
@@ -55,14 +53,4 @@ func (s *Study) why() string {
 		return "nights, weekends and bad luck"
 	}
 	return fmt.Sprintf("waits: %.0f h a week for %s", ranked[0].Wait, pool(a.Plan, ranked[0].Pool))
-}
-
-func handLimit(l hand.Limit) string {
-	switch l.Kind {
-	case hand.ByCraft:
-		return "the people of " + l.Name
-	case hand.ByPlace:
-		return "the place " + l.Name
-	}
-	return "molds"
 }

@@ -7,12 +7,10 @@ import (
 	units "moldturn/sim/param/unit"
 )
 
-// HoldCard is the card in °C.
-func HoldCard(h *cure.Hold) cells.Table { return HoldCardIn(h, units.Style{}) }
-
-// HoldCardIn is the card that a supervisor posts on the wall: how long parts stay
-// in their molds at a shop temperature, and where waiting is of no use.
-func HoldCardIn(h *cure.Hold, style units.Style) cells.Table {
+// HoldCard is the card that a supervisor posts on the wall: how long parts stay in
+// their molds at a shop temperature, and where waiting is of no use. The zero
+// Style is °C.
+func HoldCard(h *cure.Hold, style units.Style) cells.Table {
 	_, sign := style.Degrees(0)
 	t := cells.Table{
 		Title: "Hold in the mold after the last labor, to a Barcol hardness of " + fixed(h.Hardness, 0),

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"time"
 
@@ -59,7 +60,15 @@ func (s *Sized) Headline() string {
 	if len(changes) > 0 {
 		how = strings.Join(changes, ", ")
 	}
-	return fmt.Sprintf("To ship %s: %s. That %s. It costs %s", want, how, s.reach(), s.costs())
+	return fmt.Sprintf("To ship %s: %s. That %s. It costs %s %s", want, how, s.reach(), s.costs(), s.next())
+}
+
+// next names what limits the answer.
+func (s *Sized) next() string {
+	if s.NextPool == "" {
+		return "Next limit: not known."
+	}
+	return fmt.Sprintf("Next limit: %s.", s.NextPool)
 }
 
 // costs is the price against the plant as it is.
@@ -90,12 +99,32 @@ func (s *Sized) reach() string {
 		return " ± " + fixed(k*t.Half, decimals(k*t.Half, 1))
 	}
 	byWeeks := s.Target.Share > 0
-	text := fmt.Sprintf("reaches it in %.0f%s weeks of 100 on fresh luck, in %s, the worst month, in %.0f%s; the mean week ships %.1f%s",
-		100*t.Year, plus(byWeeks && !s.Target.Worst, 100), time.Month(t.Month+1), 100*t.Worst, plus(byWeeks && s.Target.Worst, 100), t.Boats, plus(!byWeeks, 1))
-	if s.Found.Met && t.Sure == 0 {
-		text += " (met, but within what luck can make)"
+	text := fmt.Sprintf("reaches it in %s%s weeks of 100 on fresh luck, in %s, the worst month, in %s%s; the mean week ships %.1f%s",
+		weeksOf100(t.Year), plus(byWeeks && !s.Target.Worst, 100), time.Month(t.Month+1), weeksOf100(t.Worst), plus(byWeeks && s.Target.Worst, 100), t.Boats, plus(!byWeeks, 1))
+	if s.Target.Mix != nil && t.Mix < 1 {
+		text += fmt.Sprintf(", out of the orders' mix: one model has %.0f %% of the share it must have", 100*t.Mix)
 	}
 	return text
+}
+
+// weeksOf100 never rounds a share up to one that it does not reach.
+func weeksOf100(share float64) string { return fixed(math.Floor(100*share+1e-9), 0) }
+
+// month says what the worst month has to do with the size.
+func (s *Sized) month() string {
+	t := s.Found.Confirmed
+	name := time.Month(t.Month + 1)
+	switch {
+	case s.Target.Share == 0 || !s.Found.Met:
+		return ""
+	case s.Target.Worst && t.Year > t.Worst:
+		return fmt.Sprintf("%s decides the size: the year as a whole would reach the target with less.", name)
+	case s.Target.Worst:
+		return "No month decides the size: all are alike."
+	case t.Worst < s.Target.Share:
+		return fmt.Sprintf("The size is for the year. In %s it reaches the target in %s weeks of 100 only; --worst-month sizes the plant for that month too.", name, weeksOf100(t.Worst))
+	}
+	return fmt.Sprintf("It is enough for the worst month, %s, too.", name)
 }
 
 // inTheWay says what keeps a target out of reach.
@@ -153,7 +182,71 @@ func (s *Sized) Tables() []cells.Table {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	return []cells.Table{t}
+	if s.Target.Share == 0 {
+		return []cells.Table{t}
+	}
+	return []cells.Table{t, s.weeks()}
+}
+
+// weeks is the staircase in weeks of 100 that reach the target, of the year or of
+// its worst month. A tilde marks what is cheaper than the answer and reaches the
+// target in these runs, but not without doubt.
+func (s *Sized) weeks() cells.Table {
+	title := "Weeks of 100 that reach the target"
+	if s.Target.Worst {
+		title += " in the worst month"
+	}
+	t := cells.Table{Title: title, Columns: []cells.Column{{Head: "what"}, {Head: "−2", Align: cells.Right}, {Head: "−1", Align: cells.Right},
+		{Head: "this", Align: cells.Right}, {Head: "+1", Align: cells.Right}, {Head: "+2", Align: cells.Right}}}
+	for i, n := range s.Found.Size {
+		row := cells.Texts(s.Labels[i])
+		for d := -2; d <= 2; d++ {
+			text := "–"
+			for k, at := range s.Found.Around[i] {
+				if at == n+d {
+					text = s.weekCell(&s.Found.Stairs[i][k], d)
+				}
+			}
+			row.Cells = append(row.Cells, cells.Cell{Text: text})
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+func (s *Sized) weekCell(t *study.Trial, steps int) string {
+	share := t.Year
+	if s.Target.Worst {
+		share = t.Worst
+	}
+	text := weeksOf100(share)
+	switch {
+	case steps < 0 && t.Meets():
+		return "~" + text
+	case s.Target.Mix != nil && t.Mix < 1:
+		return "(" + text + ")"
+	}
+	return text
+}
+
+// marks explain the signs of the table of weeks.
+func (s *Sized) marks() string {
+	tilde, outOfMix := false, false
+	for i := range s.Found.Stairs {
+		for k := range s.Found.Stairs[i] {
+			t := &s.Found.Stairs[i][k]
+			tilde = tilde || t.Meets() && s.Found.Around[i][k] < s.Found.Size[i]
+			outOfMix = outOfMix || s.Target.Mix != nil && t.Mix < 1
+		}
+	}
+	text := ""
+	if tilde {
+		text = "~: cheaper, and near the target, but fresh runs leave doubt that it reaches it. "
+	}
+	if outOfMix {
+		text += fmt.Sprintf("(): a model has more than %.0f %% less of the boats than of the orders. ", 100*study.MixSlack)
+	}
+	return strings.TrimSpace(text)
 }
 
 // Staircase says what the last one of each thing that was added brings, and what
@@ -204,7 +297,25 @@ func (s *Sized) Cost() []string {
 	if s.Allow != "" {
 		next += fmt.Sprintf(" It may not change here: allow it with --may %s.", quotedName(s.Allow))
 	}
-	took := fmt.Sprintf("%d sizes tried, %d runs of %s in all. The answer and %s cheaper or dearer near it were held against %s of fresh luck, %d runs each; the table is on the luck of the search, %d runs a size.",
-		s.Found.Tried, s.Runs, years(s.Years), count(s.Found.Held-1, "size"), count(s.Found.Rounds, "round"), s.Replications, s.Replications)
-	return []string{next, took, "Prices: " + s.PricesFrom + "."}
+	var lines []string
+	for _, line := range []string{s.marks(), s.month(), next, s.took(), s.promise(), "Prices: " + s.PricesFrom + "."} {
+		if line != "" {
+			lines = append(lines, line)
+		}
+	}
+	return lines
+}
+
+// took says how much was run.
+func (s *Sized) took() string {
+	return fmt.Sprintf("%s tried, %d runs of each in the search, %d runs of %s in all. %s held against fresh luck, up to %d runs each; the staircase is on fresh luck too.",
+		sentence(count(s.Found.Tried, "size")), s.Replications, s.Runs, years(s.Years), sentence(count(s.Found.Held, "size")), s.Found.Most)
+}
+
+// promise says what the answer stands for.
+func (s *Sized) promise() string {
+	if !s.Found.Met {
+		return ""
+	}
+	return fmt.Sprintf("Of the sizes held against fresh luck this is the cheapest that reaches the target without doubt, with %.0f %% confidence (\"moldturn explain sizing\").", 100*study.Confidence)
 }

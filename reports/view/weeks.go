@@ -25,14 +25,15 @@ func (s *Study) Weeks(i int) (c chart.Band, ok bool) {
 		return c, false
 	}
 	c = chart.Band{
-		Figure: chart.Figure{ID: fmt.Sprintf("weeks-%d", i+1), Finding: season(a.Name, quarters(&a.Runs)),
-			Caption: fmt.Sprintf("%s over %d simulated years, with orders always waiting. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears()),
+		Figure: chart.Figure{ID: fmt.Sprintf("weeks-%d", i+1), Finding: season(quoted(a.Name), quarters(&a.Runs)),
+			Caption: fmt.Sprintf("%s over %d simulated years, with orders always waiting. Gaps are weeks in which the plant is shut.", quoted(a.Name), s.SimulatedYears()),
 			Alt:     "Line of boats shipped in each week of the year, with a band around it."},
 		XTitle: "week that begins about", Y: chart.Axis{Name: "boats shipped", Unit: "a week", Digits: 1, Zero: true},
 		Middle: "mean", Range: "8 years in 10", Series: make([]chart.Ribbon, 1),
 	}
 	if x, ok := a.Summary(metric("orders_per_week")); ok {
-		c.Goals = []chart.Goal{{Label: "orders that come in, mean of the year", Value: x.Mean}}
+		goal, words := ordersLine(&a.Plan.Demand, x.Mean, places)
+		c.Goals, c.Caption = []chart.Goal{goal}, c.Caption+words
 	}
 	r := &c.Series[0]
 	for w := range places {

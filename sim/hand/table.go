@@ -112,6 +112,18 @@ type Limit struct {
 	Boats float64   `json:"boats_per_week"`
 }
 
+// Words names what limits within a sentence: "the people of finish", "the place
+// booth", "molds".
+func (l Limit) Words() string {
+	switch l.Kind {
+	case ByCraft:
+		return "the people of " + l.Name
+	case ByPlace:
+		return "the place " + l.Name
+	}
+	return "molds"
+}
+
 // Work fills in the paper of a plan under some weather, best the one to be
 // expected, over the counted time of the frame; over the whole run if the frame
 // counts nothing.

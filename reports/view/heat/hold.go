@@ -138,6 +138,6 @@ func CardSection(s *view.Study) (out page.Section, ok bool, err error) {
 		return out, false, nil
 	}
 	return page.Section{Heading: "Hold card for the wall", Blocks: []page.Block{
-		page.Table{Table: view.HoldCardIn(s.Card, s.Money.Style())}, page.List(view.HoldCautions()),
+		page.Table{Table: view.HoldCard(s.Card, s.Money.Style())}, page.List(view.HoldCautions()),
 	}}, true, nil
 }

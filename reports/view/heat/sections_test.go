@@ -162,7 +162,7 @@ func TestCardSection(t *testing.T) {
 	if err != nil || !ok {
 		t.Fatal(err)
 	}
-	if table := out.Blocks[0].(page.Table); !reflect.DeepEqual(table.Table, view.HoldCard(s.Card)) {
+	if table := out.Blocks[0].(page.Table); !reflect.DeepEqual(table.Table, view.HoldCard(s.Card, unit.Style{})) {
 		t.Errorf("%+v", table)
 	}
 	text := strings.Join(out.Blocks[1].(page.List), " ")

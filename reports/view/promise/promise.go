@@ -81,7 +81,7 @@ func (v *View) reason() string {
 		text := fmt.Sprintf("The molds of %s make %.1f boats a week at most, so %d take %.0f weeks without any waiting", m.Name, m.Molds, len(v.Boats), float64(len(v.Boats))/m.Molds)
 		return text + fmt.Sprintf("; %d orders stand before them.", v.Before)
 	}
-	return fmt.Sprintf("The plant makes %.1f boats a week at most, limited by %s; %d orders stand before them.", v.Paper.Limits[0].Boats, v.Paper.Limits[0].Name, v.Before)
+	return fmt.Sprintf("The plant makes %.1f boats a week at most, limited by %s; %d orders stand before them.", v.Paper.Limits[0].Boats, v.Paper.Limits[0].Words(), v.Before)
 }
 
 // day is a date as people say it; a day's night belongs to it.
