@@ -67,10 +67,6 @@ func TestTarget(t *testing.T) {
 	check(t, reaches(at(97.8), 0), "")
 }
 
-func TestChangesWithoutMarksOfTheFile(t *testing.T) {
-	check(t, plain([]string{`models."Rush 23".parts.hull.molds = 3`, "hold.clock = 16.5 h"}), "Rush 23 hull molds = 3; hold clock = 16.5 h")
-}
-
 // of is an alternative that shipped so many boats, one number a replication.
 func of(name string, boats ...int) view.Alternative {
 	a := view.Alternative{Runs: study.Runs{Name: name}, Plan: &sim.Plan{}}

@@ -90,7 +90,7 @@ func assumed(s *view.Study, best int) []string {
 	}
 	var mine, others []string
 	for _, x := range items {
-		line := fmt.Sprintf("A guess: %s = %s (%s); %s.", x.Path, x.Value, x.Doc, x.Why)
+		line := guessed(x.Path, x.Doc, x.Value, x.Why)
 		switch {
 		case x.Check > assume.Limit:
 		case best > 0 && x.Turns(&s.Alternatives[best]) != "":

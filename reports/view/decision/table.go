@@ -3,7 +3,6 @@ package decision
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"moldturn/reports/page"
 	"moldturn/reports/view"
@@ -44,20 +43,6 @@ func Table(s *view.Study, best int) (c page.Choice, ok bool) {
 		c.Notes = append(c.Notes, fmt.Sprintf("%s more stand in the tables of the next section.", view.Count(n, "way")))
 	}
 	return c, len(c.Columns) > 0
-}
-
-// plain are changes without the marks of a scenario file: "hold clock = 16 h".
-func plain(changes []string) string {
-	clear := strings.NewReplacer("models.", "", ".parts.", " ", ".", " ", `"`, "", "_", " ")
-	out := make([]string, len(changes))
-	for i, c := range changes {
-		path, value, ok := strings.Cut(c, " = ")
-		out[i] = clear.Replace(path)
-		if ok {
-			out[i] += " = " + value
-		}
-	}
-	return strings.Join(out, "; ")
 }
 
 func cell(j view.Judged) page.ChoiceCell {
