@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 
@@ -36,7 +37,7 @@ func (o *sizeFlags) add(f *pflag.FlagSet) {
 	f.BoolVar(&o.worst, "worst-month", false, "it must be reached in the worst month too, not only over the year")
 	f.Float64Var(&o.luster, "luster", 0, "luster that boats must reach")
 	f.StringVar(&o.share, "share", "95 %", "share of boats that must reach that luster")
-	f.StringVar(&o.may, "may", "", "what may change: molds, booth, crew.gel, crew, … separated by commas; everything by default")
+	f.StringVar(&o.may, "may", "", "what may change: molds, booths, guns, bays, crew, crew.gel, crew.gel.day, … separated by commas; everything by default")
 	f.IntVar(&o.most, "most", 3, "how many times as many as now at most")
 	f.IntVar(&o.budget, "budget", 400, "sizes to try at most")
 }
@@ -50,8 +51,9 @@ func sizeCommand() *command {
 that ships the target in 9 weeks of 10 (--weeks), in the mix of the models'
 orders. It starts from what the plant cannot do without on paper, adds where work
 waits longest for the price, takes away what is not needed, and holds the answer
-and cheaper ones near it against fresh luck. Prices are those of the scenario,
-else the inputs size.person, size.booth, size.place, size.mold_per_m2.`,
+and those near it against fresh luck ("moldturn explain sizing"). Prices are those
+of the scenario, else the inputs size.person, size.booth, size.guns, size.hoist,
+size.place and size.mold_per_m2.`,
 		args:  scenarioArg(),
 		flags: o.add,
 		run:   func(c *Context) error { return size(c, o) },
@@ -74,12 +76,17 @@ func (o *sizeFlags) goal() (*study.Target, error) {
 	} else if g.Boats = read("target", o.target, param.Rate); g.Boats <= 0 && len(faults) == 0 {
 		faults = append(faults, "--target: must be above 0")
 	}
+	if o.luster < 0 || o.luster > 100 {
+		faults = append(faults, fmt.Sprintf("--luster: %v is not 0 to 100", o.luster))
+	}
 	g.Share = read("weeks", o.weeks, param.Share)
 	if g.Share < 0 || g.Share > 0.999 {
 		faults = append(faults, fmt.Sprintf("--weeks: %s is not 0 %% to 99.9 %%", o.weeks))
 	}
 	if o.luster > 0 {
-		g.Luster = read("share", o.share, param.Share)
+		if g.Luster = read("share", o.share, param.Share); g.Luster <= 0 || g.Luster >= 1 {
+			faults = append(faults, fmt.Sprintf("--share: %s is not above 0 %% and below 100 %%", o.share))
+		}
 	}
 	if o.most < 1 || o.budget < 1 {
 		faults = append(faults, "--most and --budget must be 1 or more")
@@ -90,6 +97,30 @@ func (o *sizeFlags) goal() (*study.Target, error) {
 	return g, nil
 }
 
+// mayWord is the word of --may for what was meant by another.
+func mayWord(word string) string {
+	switch word {
+	case "gunsets", "gun sets", "gun set":
+		return "guns"
+	case "people", "crews":
+		return "crew"
+	case "mold":
+		return "molds"
+	}
+	return word
+}
+
+// leverNames are the names that --may knows a lever by: "crew", "crew.gel" and
+// "crew.gel.day".
+func leverNames(l *scenarios.Lever) []string {
+	head, _, _ := strings.Cut(l.Key, ".")
+	names := []string{head, l.Key}
+	if _, shift, ok := strings.Cut(l.Label, ", "); ok && l.Kind == scenarios.People {
+		names = append(names, l.Key+"."+shift)
+	}
+	return names
+}
+
 // movable picks the levers that --may names.
 func (o *sizeFlags) movable(levers []scenarios.Lever) ([]scenarios.Lever, error) {
 	if o.may == "" {
@@ -98,8 +129,9 @@ func (o *sizeFlags) movable(levers []scenarios.Lever) ([]scenarios.Lever, error)
 	var out []scenarios.Lever
 	names := map[string]bool{}
 	for _, l := range levers {
-		head, _, _ := strings.Cut(l.Key, ".")
-		names[l.Key], names[head] = true, true
+		for _, n := range leverNames(&l) {
+			names[n] = true
+		}
 	}
 	var faults []string
 	hint := ""
@@ -109,19 +141,25 @@ func (o *sizeFlags) movable(levers []scenarios.Lever) ([]scenarios.Lever, error)
 			want = one // "booths" for "booth"
 		}
 		if !names[want] {
+			want = mayWord(want)
+		}
+		if !names[want] {
 			all := make([]string, 0, len(names))
 			for n := range names {
 				all = append(all, n)
 			}
 			sort.Strings(all)
 			faults = append(faults, fmt.Sprintf("--may: nothing is called %q\n  allowed: %s", want, strings.Join(all, ", ")))
-			if near := guess.Near(want, all); near != "" {
+			if want == "bay" || want == "bays" || want == "stall" || want == "stalls" || want == "guns" {
+				hint = "what is not listed under places of the scenario is there without limit, so it need not be sized"
+			} else if near := guess.Near(want, all); near != "" {
 				hint = fmt.Sprintf("did you mean %q?", near)
 			}
 			continue
 		}
 		for _, l := range levers {
-			if head, _, _ := strings.Cut(l.Key, "."); l.Key == want || head == want {
+			given := slices.ContainsFunc(out, func(x scenarios.Lever) bool { return x.Label == l.Label })
+			if !given && slices.Contains(leverNames(&l), want) {
 				out = append(out, l)
 			}
 		}

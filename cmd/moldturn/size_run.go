@@ -21,14 +21,14 @@ type sizer struct {
 	told   *progress
 	tried  int
 	runs   int                    // of the plant, in all
-	fresh  map[string]*study.Runs // under fresh luck, by size
+	kept   map[string]*study.Runs // by luck and size
 }
 
-// freshLuck is where the replications begin that confirm an answer.
+// freshLuck is how many replications there are in each luck.
 const freshLuck = 500_000
 
 func (z *sizer) look() (*view.Sized, error) {
-	search := &study.Sizing{Budget: z.o.budget, Try: z.try}
+	search := &study.Sizing{Budget: z.o.budget, Runs: z.replications(), Try: z.try}
 	start := z.onPaper()
 	for i, l := range z.levers {
 		search.Moves = append(search.Moves, study.Move{Now: l.Now, Start: start[i], Least: max(l.Least(), min(l.Now, 1)),
@@ -45,9 +45,14 @@ func (z *sizer) look() (*view.Sized, error) {
 		v.Before += float64(l.Now) * l.Price()
 		v.Most = append(v.Most, search.Moves[i].Most)
 	}
-	if runs := z.fresh[fmt.Sprint(found.Size)]; runs != nil {
+	for luck := found.Rounds; luck > 0; luck-- {
+		runs := z.kept[fmt.Sprint(luck, found.Size)]
+		if runs == nil {
+			continue
+		}
 		v.Next, v.NextPool = view.NextLimit(z.s.Base.Plan(), runs)
 		v.Allow = z.barred(v.NextPool)
+		break
 	}
 	return v, nil
 }
@@ -56,6 +61,9 @@ func (z *sizer) look() (*view.Sized, error) {
 func unitOf(l *scenarios.Lever) string {
 	if craft, shift, ok := strings.Cut(l.Label, ", "); ok && l.Kind == scenarios.People {
 		return craft + " person on " + shift
+	}
+	if l.Kind == scenarios.GunSets {
+		return l.Unit
 	}
 	return l.Label
 }
@@ -83,6 +91,8 @@ func poolOf(l *scenarios.Lever) string {
 		return strings.TrimPrefix(l.Key, "crew.")
 	case scenarios.Places:
 		return l.Key
+	case scenarios.GunSets:
+		return strings.TrimPrefix(l.Key, "guns.")
 	}
 	return "molds"
 }
@@ -167,57 +177,65 @@ func (z *sizer) alternative(size []int) (study.Alternative, bool) {
 	return out, true
 }
 
-// try runs sizes under the luck of the search, or up to a round of fresh luck.
-func (z *sizer) try(sizes [][]int, luck int) ([]study.Trial, error) {
-	n := z.replications()
-	setup := &study.Setup{Replications: n, Seed: z.seed(), Workers: z.o.workers()}
-	if luck > 0 {
-		setup.First = freshLuck + n*(luck-1)
+// try gives sizes the first n replications of a luck, and runs those that they
+// did not have yet.
+func (z *sizer) try(sizes [][]int, luck, n int) ([]study.Trial, error) {
+	if z.kept == nil {
+		z.kept = map[string]*study.Runs{}
 	}
-	var at []int
-	for i, s := range sizes {
-		if kept := z.fresh[fmt.Sprint(s)]; luck > 0 && kept != nil && len(kept.Outcomes) >= n*luck {
-			continue // run before
+	name := func(size []int) string { return fmt.Sprint(luck, size) }
+	for from := 0; from < n; {
+		setup := &study.Setup{First: freshLuck*luck + from, Replications: n - from, Seed: z.seed(), Workers: z.o.workers()}
+		next := n
+		for _, s := range sizes {
+			has := 0
+			if r := z.kept[name(s)]; r != nil {
+				has = len(r.Outcomes)
+			}
+			if has > from {
+				next = min(next, has)
+				continue
+			}
+			if a, ok := z.alternative(s); ok { // a size that cannot run scores nothing
+				a.Name = name(s)
+				setup.Alternatives = append(setup.Alternatives, a)
+			}
 		}
-		if a, ok := z.alternative(s); ok { // a size that cannot run scores nothing
-			setup.Alternatives = append(setup.Alternatives, a)
-			at = append(at, i)
+		setup.Replications = next - from
+		if err := z.run(setup); err != nil {
+			return nil, err
 		}
-	}
-	z.tried += len(at)
-	z.runs += n * len(at)
-	z.told.Update(z.tried, max(z.o.budget, z.tried))
-	runs, err := study.Compare(z.c.Ctx, setup)
-	if err != nil {
-		return nil, err
+		from = next
 	}
 	out := make([]study.Trial, len(sizes))
-	if luck == 0 {
-		for k := range runs {
-			out[at[k]] = z.trial(&runs[k])
-		}
-		return out, nil
-	}
-	for k := range runs {
-		z.keep(fmt.Sprint(sizes[at[k]]), &runs[k])
-	}
 	for i, s := range sizes {
-		if kept := z.fresh[fmt.Sprint(s)]; kept != nil {
-			out[i] = z.trial(kept)
+		if r := z.kept[name(s)]; r != nil {
+			out[i] = z.trial(r)
 		}
 	}
 	return out, nil
 }
 
-// keep adds a round of fresh luck to those of a size.
-func (z *sizer) keep(size string, r *study.Runs) {
-	if z.fresh == nil {
-		z.fresh = map[string]*study.Runs{}
+// run runs alternatives and keeps what comes of them.
+func (z *sizer) run(setup *study.Setup) error {
+	if len(setup.Alternatives) == 0 {
+		return nil
 	}
-	if z.fresh[size] == nil {
-		z.fresh[size] = &study.Runs{Name: r.Name}
+	z.runs += setup.Replications * len(setup.Alternatives)
+	runs, err := study.Compare(z.c.Ctx, setup)
+	if err != nil {
+		return err
 	}
-	z.fresh[size].Outcomes = append(z.fresh[size].Outcomes, r.Outcomes...)
+	for k := range runs {
+		name := runs[k].Name
+		if z.kept[name] == nil {
+			z.kept[name] = &study.Runs{Name: name}
+			z.tried++
+		}
+		z.kept[name].Outcomes = append(z.kept[name].Outcomes, runs[k].Outcomes...)
+	}
+	z.told.Update(z.tried, max(z.o.budget, z.tried))
+	return nil
 }
 
 // trial is how a size did, with what is waited for each lever. Waits for molds

@@ -96,11 +96,14 @@ func (s *Sized) reach() string {
 		if !on || t.Half <= 0 {
 			return ""
 		}
-		return " ± " + fixed(k*t.Half, decimals(k*t.Half, 1))
+		return " ± " + fixed(k*t.Half, decimals(k*t.Half, 2))
 	}
-	byWeeks := s.Target.Share > 0
-	text := fmt.Sprintf("reaches it in %s%s weeks of 100 on fresh luck, in %s, the worst month, in %s%s; the mean week ships %.1f%s",
-		weeksOf100(t.Year), plus(byWeeks && !s.Target.Worst, 100), time.Month(t.Month+1), weeksOf100(t.Worst), plus(byWeeks && s.Target.Worst, 100), t.Boats, plus(!byWeeks, 1))
+	byWeeks, digits := s.Target.Share > 0, 1
+	if !byWeeks {
+		digits = decimals(t.Half, 2)
+	}
+	text := fmt.Sprintf("reaches it in %s%s weeks of 100 on fresh luck, in %s, the worst month, in %s%s; the mean week ships %s%s",
+		weeksOf100(t.Year), plus(byWeeks && !s.Target.Worst, 100), time.Month(t.Month+1), weeksOf100(t.Worst), plus(byWeeks && s.Target.Worst, 100), fixed(t.Boats, digits), plus(!byWeeks, 1))
 	if s.Target.Mix != nil && t.Mix < 1 {
 		text += fmt.Sprintf(", out of the orders' mix: one model has %.0f %% of the share it must have", 100*t.Mix)
 	}

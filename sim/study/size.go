@@ -19,11 +19,12 @@ type Move struct {
 type Sizing struct {
 	Moves []Move
 
-	// Try runs sizes of the plant. Luck 0 is that of the search; luck k, from 1, is
-	// the k-th round of fresh luck, and the trials it gives cover rounds 1 to k. A
-	// round is asked for the same size once at most, after those before it.
-	Try func(sizes [][]int, luck int) ([]Trial, error)
+	// Try gives the trials of sizes of the plant over the first n replications of
+	// one luck: 0 is that of the search, each higher number is fresh. Replications
+	// that a size had before need not be run again.
+	Try func(sizes [][]int, luck, n int) ([]Trial, error)
 
+	Runs   int // replications of a size in the search, at least 2
 	Budget int // sizes after which the search only takes away
 }
 
@@ -32,11 +33,12 @@ type Sized struct {
 	Size      []int
 	Trial     Trial   // on the luck of the search
 	Confirmed Trial   // on fresh luck
-	Met       bool    // on fresh luck
+	Met       bool    // found to reach the target on fresh luck
 	Price     float64 // of Size, a year
 	Tried     int     // different sizes
-	Held      int     // of them, held against fresh luck
-	Rounds    int     // of fresh luck
+	Held      int     // sizes held against fresh luck
+	Rounds    int     // fresh lucks that took
+	Most      int     // replications of one size under one of them, at most
 	Climb     []Step  // how the target was reached
 	Stairs    [][]Trial
 	Around    [][]int // the sizes of Stairs: by move, from two below to two above
@@ -50,16 +52,19 @@ type Step struct {
 
 // mostLoops is how often a search climbs on after an answer that fresh luck did
 // not bear out.
-const mostLoops = 5
+const mostLoops = 8
 
 // Size starts from what the plant cannot do without on paper, adds where work
 // waits longest for the price until the target is met, takes away again what is
-// not needed and exchanges dear for cheap. The answer and every cheaper size
-// that came near the target are then held against fresh luck, in rounds, and the
-// cheapest that meets it there is chosen; where none does, it climbs on. At the
-// end it looks one and two steps around the answer, the staircase.
+// not needed and exchanges dear for cheap. The answer, cheaper sizes that came
+// near the target and sizes with one more of each are then held against fresh
+// luck, and the cheapest that reaches the target there without doubt is chosen
+// (Reach); where none does, the search climbs on. At the end it looks one and two
+// steps around the answer, the staircase; a cheaper one that seems to reach the
+// target too is held against fresh luck in its turn, and takes the answer's place
+// if it does.
 func (z *Sizing) Size() (*Sized, error) {
-	s := &sizing{z: z, seen: map[string]int{}}
+	s := &sizing{z: z, seen: map[string]int{}, said: map[string]Trial{}}
 	size := make([]int, len(z.Moves))
 	for i, m := range z.Moves {
 		size[i] = min(max(m.Start, m.Least), m.Most)
@@ -73,16 +78,20 @@ func (z *Sizing) Size() (*Sized, error) {
 		if size, err = s.prune(size); err != nil {
 			return nil, err
 		}
-		if out.Met, err = s.confirm(size, out); err != nil {
+		if err = s.confirm(size, out); err != nil {
 			return nil, err
 		}
 		if out.Met || !s.at(size).Meets() || s.spent() {
 			break
 		}
-		s.margin += max(0.005, 1-out.Confirmed.Score) // fell short on fresh luck: ask for more
+		s.margin += max(0.005, 1-s.said[fmt.Sprint(size)].Score) // fell short on fresh luck: ask for more
 	}
+	if err := s.descend(out); err != nil {
+		return nil, err
+	}
+	_, err := s.try([][]int{out.Size})
 	out.Trial, out.Price, out.Tried = *s.at(out.Size), z.price(out.Size), len(s.all)
-	return out, s.stairs(out)
+	return out, err
 }
 
 // sizing is a Size under way. margin is how much more than the target the
@@ -92,6 +101,8 @@ type sizing struct {
 	all    []tried
 	seen   map[string]int // index in all
 	margin float64
+	looks  int              // fresh lucks so far
+	said   map[string]Trial // under fresh luck, by size; Sure where it was decided
 }
 
 // tried is a size with its trial.
@@ -124,7 +135,7 @@ func (s *sizing) try(sizes [][]int) ([]tried, error) {
 		}
 	}
 	if len(fresh) > 0 {
-		ts, err := s.z.Try(fresh, 0)
+		ts, err := s.z.Try(fresh, 0, s.z.Runs)
 		if err != nil {
 			return nil, err
 		}

@@ -1,10 +1,5 @@
 package study
 
-import (
-	"cmp"
-	"slices"
-)
-
 // How many cheaper things are tried in exchange for one of a dear thing, and how
 // near the target the plant must come without the dear one. Where waits are not
 // known all are tried.
@@ -106,61 +101,4 @@ func (s *sizing) cheapest(size []int, ts []tried) []int {
 		}
 	}
 	return best
-}
-
-// How the answer is held against fresh luck: with how many cheaper sizes that
-// came so near the target, in how many rounds at most.
-const (
-	confirmMost   = 8
-	confirmNear   = 0.98
-	confirmRounds = 4
-)
-
-// confirm runs the answer and cheaper sizes near it under fresh luck, drops what
-// surely falls short, and ends when the cheapest left surely meets the target or
-// the rounds are used up. It chooses the cheapest that meets it; the answer of
-// the search stays where none does.
-func (s *sizing) confirm(size []int, out *Sized) (met bool, err error) {
-	left := s.rivals(size)
-	out.Held += len(left)
-	for luck := 1; luck <= confirmRounds; luck++ {
-		ts, err := s.z.Try(left, luck)
-		if err != nil {
-			return false, err
-		}
-		out.Rounds = max(out.Rounds, luck)
-		met = false
-		var still [][]int
-		for i, t := range ts {
-			if !met && (t.Meets() || i == len(ts)-1) {
-				met, out.Size, out.Confirmed = t.Meets(), left[i], t
-			}
-			if t.Sure >= 0 {
-				still = append(still, left[i])
-			}
-		}
-		if left = still; len(left) == 0 || out.Confirmed.Sure > 0 && s.z.price(out.Size) == s.z.price(left[0]) {
-			break
-		}
-	}
-	return met, nil
-}
-
-// rivals are the answer and the cheaper sizes that came near the target, the
-// cheapest first.
-func (s *sizing) rivals(size []int) [][]int {
-	var near []tried
-	for _, t := range s.all {
-		if t.trial.Score >= confirmNear && s.z.price(t.size) < s.z.price(size) {
-			near = append(near, t)
-		}
-	}
-	slices.SortStableFunc(near, func(a, b tried) int { return cmp.Compare(b.trial.Score, a.trial.Score) })
-	near = append(near[:min(len(near), confirmMost-1)], tried{size: size})
-	slices.SortStableFunc(near, func(a, b tried) int { return cmp.Compare(s.z.price(a.size), s.z.price(b.size)) })
-	var out [][]int
-	for _, t := range near {
-		out = append(out, t.size)
-	}
-	return out
 }

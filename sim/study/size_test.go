@@ -21,6 +21,15 @@ func staircase(per []float64) func(size []int) float64 {
 	}
 }
 
+// sameAbove is what Reach looks at where every replication gives the same.
+func sameAbove(n int, above float64) [][]float64 {
+	out := make([][]float64, n)
+	for r := range out {
+		out[r] = []float64{above}
+	}
+	return out
+}
+
 // Against looking at every size: the same cost or at most 2 % dearer, with
 // under a fifth of the sizes tried.
 func TestSizeAgainstEverySize(t *testing.T) {
@@ -35,10 +44,10 @@ func TestSizeAgainstEverySize(t *testing.T) {
 		}
 		boats := staircase(per)
 		const target = 7.0
-		z := &Sizing{Moves: moves, Budget: 2000, Try: func(sizes [][]int, luck int) ([]Trial, error) {
+		z := &Sizing{Moves: moves, Budget: 2000, Runs: 4, Try: func(sizes [][]int, luck, n int) ([]Trial, error) {
 			out := make([]Trial, len(sizes))
 			for i, s := range sizes {
-				out[i] = Trial{Boats: boats(s), Score: boats(s) / target, Sure: 1}
+				out[i] = Trial{Boats: boats(s), Score: boats(s) / target, Above: sameAbove(n, (boats(s)-target)*1e6)}
 			}
 			return out, nil
 		}}
@@ -79,10 +88,10 @@ func TestSizeAgainstEverySize(t *testing.T) {
 }
 
 func TestSizeSaysWhenNothingHelps(t *testing.T) {
-	z := &Sizing{Moves: []Move{{Now: 1, Start: 1, Least: 1, Most: 3, Price: 1}}, Budget: 100, Try: func(sizes [][]int, luck int) ([]Trial, error) {
+	z := &Sizing{Moves: []Move{{Now: 1, Start: 1, Least: 1, Most: 3, Price: 1}}, Budget: 100, Runs: 4, Try: func(sizes [][]int, luck, n int) ([]Trial, error) {
 		out := make([]Trial, len(sizes))
 		for i := range out {
-			out[i].Score = 0.5
+			out[i] = Trial{Score: 0.5, Above: sameAbove(n, -1)}
 		}
 		return out, nil
 	}}

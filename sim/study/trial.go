@@ -11,13 +11,18 @@ import (
 // Trial is how one size of the plant did.
 type Trial struct {
 	Score float64   // how far it came: 1 or more meets the target
-	Boats float64   // a week, mean, as far as the mix is kept
+	Boats float64   // a week, mean
+	Mix   float64   // least share of a model in the boats over what the mix asks of it; 1 or more is in the mix
 	Year  float64   // share of open weeks that reach the target
 	Worst float64   // the same in the worst month
 	Month int       // which that is, 0 … 11
 	Half  float64   // half width of the interval of the share that was asked for; of Boats where the mean was
-	Sure  int       // 1 surely meets the target, -1 surely falls short, 0 not sure
+	Sure  int       // 1 found to reach the target under fresh luck, -1 found not to, 0 not decided
 	ByRun []float64 // boats a week, by replication
+	// Above is what Reach looks at: by replication and by what is asked, how many
+	// tolerances a figure is above its bar.
+	Above [][]float64 `json:"-"`
+
 	Waits []float64 // hours a week that work waits for each move; below 0 not known; nil: none is
 }
 
@@ -32,9 +37,7 @@ type Target struct {
 	Luster float64 // share of boats at the luster target, 0: not asked
 
 	// Mix is the share of each model in the boats, adding up to 1; nil: any mix
-	// will do. With a mix, boats are counted as far as the mix is kept, in the mean
-	// and week by week: a model that falls short by more than MixSlack makes all
-	// boats count for less, in the same proportion.
+	// will do. With a mix, no model's share may fall short by more than MixSlack.
 	Mix []float64
 }
 
@@ -50,8 +53,8 @@ type weekCount struct {
 	boats         int
 }
 
-// count counts boats as in the mix by a factor.
-func (g *Target) count(r *Runs, from, to int, factor float64) (c weekCount) {
+// count counts the weeks of runs.
+func (g *Target) count(r *Runs, from, to int) (c weekCount) {
 	for i := from; i < to; i++ {
 		x := of(&r.Outcomes[i])
 		for w, open := range x.WeekOpen {
@@ -61,7 +64,7 @@ func (g *Target) count(r *Runs, from, to int, factor float64) (c weekCount) {
 			m := monthOf(x.Frame.Start, x.Frame.Counted()+w)
 			c.open[m]++
 			c.boats += x.WeekShips[w]
-			if float64(x.WeekShips[w])*factor >= g.Boats-1e-9 {
+			if float64(x.WeekShips[w]) >= g.Boats-1e-9 {
 				c.reached[m]++
 			}
 		}
@@ -91,25 +94,26 @@ func (c *weekCount) worst() (share float64, month int) {
 	return share, month
 }
 
-// inMix is the part of the boats that keep the mix, 1 within MixSlack.
-func (g *Target) inMix(r *Runs) float64 {
+// inMix is the least share of a model in the boats of some runs, over what the mix
+// asks of it: 1 or more is in the mix. It is 1 where no mix is asked for.
+func (g *Target) inMix(outcomes []Outcome) float64 {
 	counts, all := make([]float64, len(g.Mix)), 0.0
-	for i := range r.Outcomes {
-		for m, x := range of(&r.Outcomes[i]).Models {
+	for i := range outcomes {
+		for m, x := range of(&outcomes[i]).Models {
 			if m < len(counts) {
 				counts[m] += float64(x.Shipped)
 			}
 			all += float64(x.Shipped)
 		}
 	}
-	if all == 0 {
-		return 1
-	}
-	least := 1.0
+	least := math.Inf(1)
 	for m, share := range g.Mix {
-		if share > 0 {
+		if share > 0 && all > 0 {
 			least = min(least, counts[m]/all/share/(1-MixSlack))
 		}
+	}
+	if math.IsInf(least, 1) {
+		return 1
 	}
 	return least
 }
@@ -120,43 +124,71 @@ func (g *Target) inMix(r *Runs) float64 {
 // has a slope to climb.
 func (g *Target) TrialOf(r *Runs) Trial {
 	n := len(r.Outcomes)
-	factor := g.inMix(r)
-	c := g.count(r, 0, n, factor)
+	c := g.count(r, 0, n)
 	year, weeks := c.year()
 	if weeks == 0 {
 		return Trial{}
 	}
-	t := Trial{Year: year, Boats: float64(c.boats) / float64(weeks) * factor}
+	t := Trial{Year: year, Boats: float64(c.boats) / float64(weeks), Mix: g.inMix(r.Outcomes)}
 	t.Worst, t.Month = c.worst()
-	var byRun, shares []float64
+	var shares []float64
 	for i := range n {
-		one := g.count(r, i, i+1, factor)
+		one := g.count(r, i, i+1)
 		share, open := one.year()
 		if g.Worst {
 			share, _ = ratio(float64(one.reached[t.Month]), float64(one.open[t.Month]))
 		}
-		byRun, shares = append(byRun, factor*float64(one.boats)/float64(max(open, 1))), append(shares, share)
+		boats := float64(one.boats) / float64(max(open, 1))
+		t.ByRun, shares = append(t.ByRun, boats), append(shares, share)
+		t.Above = append(t.Above, g.above(&one, boats, &r.Outcomes[i]))
 	}
-	t.ByRun = byRun
-	asked := g.Boats
-	if g.Share > 0 {
-		byRun, asked = shares, g.Share
+	asked := shares
+	if g.Share == 0 {
+		asked = t.ByRun
 	}
-	known := stats.TInterval(byRun, stats.Bonferroni(Confidence, sizeLooks))
-	t.Half = stats.TInterval(byRun, Confidence).Half
+	t.Half = stats.TInterval(asked, Confidence).Half
 	t.Score = score(g.parts(r, &t))
-	switch {
-	case known.Known() && known.Low >= asked && t.Meets():
-		t.Sure = 1
-	case known.Known() && known.High < asked && !t.Meets():
-		t.Sure = -1
-	}
 	return t
 }
 
-// sizeLooks is how many intervals hold together while an answer is held against
-// fresh luck: the sizes and rounds of it.
-const sizeLooks = confirmMost * confirmRounds
+// Tolerances of Reach: a size that is above what is asked by twice as much is
+// found to reach it, one that falls short is not. A month has a twelfth of the
+// weeks, so its share is known to the root of 12 less well.
+const (
+	TolerateWeeks  = 0.01  // of the share of weeks, and of boats at the luster target
+	TolerateMonths = 0.035 // of the share of weeks of one month
+	TolerateBoats  = 0.005 // of the mean of boats a week, as a part of it
+	TolerateMix    = 0.01  // of a model's share of the boats, as a part of it
+)
+
+// above is how many tolerances each figure of a run is above its bar, which lies
+// one tolerance above what is asked.
+func (g *Target) above(c *weekCount, boats float64, o *Outcome) []float64 {
+	over := func(x, asked, tolerance float64) float64 { return (x-asked)/tolerance - 1 }
+	var out []float64
+	if g.Share > 0 {
+		year, _ := c.year()
+		out = append(out, over(year, g.Share, TolerateWeeks))
+	} else {
+		out = append(out, over(boats, g.Boats, TolerateBoats*g.Boats))
+	}
+	for m := range c.open {
+		if share, ok := ratio(float64(c.reached[m]), float64(c.open[m])); g.Worst && g.Share > 0 {
+			if !ok {
+				share = g.Share + 2*TolerateMonths // no open week: nothing asked
+			}
+			out = append(out, over(share, g.Share, TolerateMonths))
+		}
+	}
+	if g.Mix != nil {
+		out = append(out, over(g.inMix([]Outcome{*o}), 1, TolerateMix))
+	}
+	if m, _ := MetricNamed("share_at_target"); g.Luster > 0 {
+		x, _ := m.Of(o)
+		out = append(out, over(x, g.Luster, TolerateWeeks))
+	}
+	return out
+}
 
 // parts are what is asked for, each as the part of it that is reached.
 func (g *Target) parts(r *Runs, t *Trial) []float64 {
@@ -166,6 +198,9 @@ func (g *Target) parts(r *Runs, t *Trial) []float64 {
 		if g.Worst {
 			parts = append(parts, t.Worst/g.Share)
 		}
+	}
+	if g.Mix != nil {
+		parts = append(parts, t.Mix)
 	}
 	if g.Luster > 0 {
 		m, _ := MetricNamed("share_at_target")
