@@ -5,19 +5,45 @@ import (
 	"strconv"
 
 	"moldturn/reports/view"
+	"moldturn/reports/view/assume"
 )
 
 // assumptions is every value behind the results.
 func (b *book) assumptions() *table {
 	t := &table{sheet: "Assumptions", lead: "Every value of the base, with what it is known from", block: block{columns: []column{
-		{head: "input", wide: 48}, {head: "value"}, {head: "allowed"}, {head: "what it is", wide: 70}, {head: "known from"}, {head: "source", wide: 60}, {head: "set"}, {head: "where"}}}}
+		{head: "input", wide: 48}, {head: "value"}, {head: "unit of the value"}, {head: "allowed"}, {head: "what it is", wide: 70}, {head: "known from"}, {head: "source", wide: 60},
+		{head: "order of checking"}, {head: "worth checking because", wide: 60}, {head: "set"}, {head: "where"}}}}
+	rank := map[string]checked{}
+	for i, x := range assume.Rank(b.study, b.study.Best()) {
+		rank[x.Path] = checked{i + 1, x.Why}
+	}
 	for _, in := range b.study.Inputs {
 		if in.Value == "" {
 			continue
 		}
-		t.rows = append(t.rows, []any{in.Path, valueOf(in.Value), in.Range, in.Doc, view.MarkName(in.Mark), in.Source, set(&in), in.Place})
+		v, unit := measured(in.Value)
+		t.rows = append(t.rows, []any{in.Path, v, unit, in.Range, in.Doc, view.MarkName(in.Mark), in.Source,
+			rank[in.Path].place, rank[in.Path].why, set(&in), in.Place})
 	}
 	return t
+}
+
+// checked is the place of an input among those worth checking, and why.
+type checked struct {
+	place int
+	why   string
+}
+
+// withUnit matches a number and its unit, which has no digit in front.
+var withUnit = regexp.MustCompile(`^(-?[0-9]{1,15}(?:\.[0-9]+)?)[ \x{00A0}]([^0-9\s][^\s]*)$`)
+
+// measured is a value with its unit apart: "16 h" is 16 and "h". Texts stay whole,
+// without a unit.
+func measured(text string) (value any, unit string) {
+	if m := withUnit.FindStringSubmatch(text); m != nil {
+		return valueOf(m[1]), m[2]
+	}
+	return valueOf(text), ""
 }
 
 func set(in *view.Input) string {

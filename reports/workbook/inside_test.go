@@ -47,6 +47,20 @@ func TestValuesOfAssumptions(t *testing.T) {
 	}
 }
 
+func TestUnitsOfAssumptionsStandApart(t *testing.T) {
+	for text, want := range map[string]struct {
+		value any
+		unit  string
+	}{
+		"16 h": {number{16, "General"}, "h"}, "-2.5 °C": {number{-2.5, "General"}, "°C"}, "85 %": {number{85, "General"}, "%"}, "3": {number{3, "General"}, ""},
+		"4 x 14 h": {"4 x 14 h", ""}, "10 100": {"10 100", ""}, "May-Sep": {"May-Sep", ""}, "": {"", ""}, "6:00 to 14:30": {"6:00 to 14:30", ""},
+	} {
+		if v, unit := measured(text); v != want.value || unit != want.unit {
+			t.Errorf("%q: %v and %q", text, v, unit)
+		}
+	}
+}
+
 func TestMergedKeepsBothOrders(t *testing.T) {
 	got := merged([]string{"work", "hold", "wait"}, []string{"work", "set", "hold", "idle"})
 	if want := []string{"work", "set", "hold", "idle", "wait"}; !slices.Equal(got, want) {

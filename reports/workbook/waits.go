@@ -17,8 +17,9 @@ func (b *book) waits() *table {
 	}
 	for i := range b.study.Alternatives {
 		a := &b.study.Alternatives[i]
+		told := toldWaits(a)
 		for k := range len(a.Plan.Crafts) + len(a.Plan.Places) + int(record.Reasons) {
-			if row, ok := waitRow(a, k); ok {
+			if row, ok := waitRow(a, k, told); ok {
 				t.rows = append(t.rows, row)
 			}
 		}
@@ -26,9 +27,29 @@ func (b *book) waits() *table {
 	return t
 }
 
+// toldWaits is the hours a week that work waits for each craft and place, by month
+// and then over the year, as the report tells them: of open weeks alone.
+func toldWaits(a *view.Alternative) (out [13]map[int]float64) {
+	var all []int
+	for m := range 12 {
+		all = append(all, m)
+	}
+	for m := range out {
+		of := all
+		if m < 12 {
+			of = all[m : m+1]
+		}
+		out[m] = map[int]float64{}
+		for _, l := range a.Limits(of...) {
+			out[m][l.Pool] = l.Wait
+		}
+	}
+	return out
+}
+
 // waitRow is cause k: a craft, a place, or a reason that is about neither; ok is
 // false for a reason that nothing waited for.
-func waitRow(a *view.Alternative, k int) (row []any, ok bool) {
+func waitRow(a *view.Alternative, k int, told [13]map[int]float64) (row []any, ok bool) {
 	pools := len(a.Plan.Crafts) + len(a.Plan.Places)
 	row = []any{a.Name, causeName(a, k), "a reason of its own", nil, nil}
 	var used, over, capacity, all clock.Time
@@ -59,11 +80,20 @@ func waitRow(a *view.Alternative, k int) (row []any, ok bool) {
 	} else if all == 0 {
 		return nil, false
 	}
-	row = append(row, perWeek(all, weeks))
+	row = append(row, waited(told[12], k, all, weeks))
 	for m := range 12 {
-		row = append(row, perWeek(months[m], open[m]))
+		row = append(row, waited(told[m], k, months[m], open[m]))
 	}
 	return row, true
+}
+
+// waited is the wait that the report tells, or where it tells none, all hours over
+// open weeks.
+func waited(told map[int]float64, k int, hours clock.Time, weeks int) any {
+	if h, ok := told[k]; ok && weeks > 0 {
+		return number{h, decimals(1)}
+	}
+	return perWeek(hours, weeks)
 }
 
 // perWeek is hours over weeks; empty without an open week.
