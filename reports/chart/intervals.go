@@ -1,6 +1,8 @@
 package chart
 
 import (
+	"strings"
+
 	"github.com/go-echarts/go-echarts/v2/charts"
 	"github.com/go-echarts/go-echarts/v2/opts"
 
@@ -15,6 +17,7 @@ type Intervals struct {
 	Figure
 	X    Axis
 	Dots bool // dots instead of bars, for measures where zero means nothing, and for differences
+	Plus bool // a plus before what is above zero, for differences
 	Rows []IntervalRow
 }
 
@@ -40,7 +43,7 @@ func (c Intervals) Build() (page.Chart, error) {
 		if err := r.check(); err != nil {
 			return page.Chart{}, c.fault("row %d: %w", i+1, err)
 		}
-		name, value, interval := cells.OneLine(r.Name), c.X.number(r.Value), c.X.between(r.Low, r.High)
+		name, value, interval := cells.OneLine(r.Name), c.signed(r.Value), c.X.between(r.Low, r.High)
 		names, labels = append(names, name), append(labels, value)
 		bars = append(bars, opts.BarData{Value: r.Value})
 		marks = append(marks, opts.CustomData{Value: []float64{r.Value, float64(i), r.Low, r.High}})
@@ -59,6 +62,15 @@ func (c Intervals) Build() (page.Chart, error) {
 	out.Data = map[string]any{"labels": labels, "dots": c.Dots, "tips": map[string]any{"axis": tips}, "xDigits": x.digits}
 	out.AxisX = c.X.title() + " →"
 	return out, nil
+}
+
+// signed is a value with its sign, where differences are shown.
+func (c Intervals) signed(v float64) string {
+	text := c.X.number(v)
+	if c.Plus && v > 0 && strings.Trim(text, "0.,") != "" {
+		return "+" + text
+	}
+	return text
 }
 
 func (c Intervals) option(names []string, bars []opts.BarData, marks []opts.CustomData, x scale) (map[string]any, error) {

@@ -148,7 +148,7 @@ function spans(ctx) {
       children.push({ type: 'circle', shape: { cx: m[0], cy: m[1], r: 5 }, style: { fill: ctx.p['@accent'], stroke: ctx.p['@paper'], lineWidth: 1.5 } });
     }
     var text = ctx.data.labels[params.dataIndex];
-    children.push(label(text, Math.max(a[0], b[0], m[0]) + 8, m[1], ctx.p['@ink'], font));
+    children.push(label(text, Math.max(a[0], b[0], m[0]) + 8, m[1], ctx.p['@ink'], font, { stroke: ctx.p['@paper'], lineWidth: 3 }));
     return { type: 'group', silent: true, children: children };
   };
 }

@@ -76,7 +76,7 @@ func Drawing(s *view.Study, name string) (c chart.Intervals, ok bool) {
 			view.Quoted(s.Base().Name), 100*study.Confidence),
 		Alt: fmt.Sprintf("One point with its interval for each of %d ways: %s against the plant as it is.", len(c.Rows), m.Label)}
 	c.X = chart.Axis{Name: m.Label + ", difference", Unit: s.Base().UnitOf(&m), Digits: m.Digits, Zero: true}
-	c.Dots = true
+	c.Dots, c.Plus = true, true
 	return c, len(c.Rows) > 0
 }
 
