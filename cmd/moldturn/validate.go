@@ -13,7 +13,6 @@ import (
 	resultfiles "moldturn/reports/files"
 
 	"moldturn/reports/cells"
-	"moldturn/reports/table"
 	"moldturn/sim/validate"
 )
 
@@ -90,7 +89,7 @@ func validateEngine(c *Context, o *validateFlags) error {
 			return err
 		}
 		c.Wrote(o.into)
-	} else if err := table.Write(c.Stdout, checksTable(results), table.Style{Width: 150}); err != nil {
+	} else if err := writeTables(c, checksTables(results)); err != nil {
 		return err
 	}
 	if _, err := fmt.Fprintf(c.Stdout, "\n%d numbers checked, %d outside\n", count, failures); err != nil {
@@ -102,14 +101,22 @@ func validateEngine(c *Context, o *validateFlags) error {
 	return nil
 }
 
-func checksTable(results [][]validate.Result) cells.Table {
-	t := cells.Table{Columns: columns("case", "number", ">exact", ">simulated", ">std. error", "verdict", "source")}
+// checksTables are the checked numbers, a table for each case with its source.
+func checksTables(results [][]validate.Result) []cells.Table {
+	var out []cells.Table
 	for _, rs := range results {
+		if len(rs) == 0 {
+			continue
+		}
+		of := rs[0].Case
+		t := cells.Table{Title: fmt.Sprintf("%s: %s (%s)", of.Group, of.Name, of.Source),
+			Columns: columns("number", ">exact", ">simulated", ">std. error", "verdict")}
 		for i := range rs {
 			t.Rows = append(t.Rows, cells.Texts(numberCells(&rs[i])...))
 		}
+		out = append(out, t)
 	}
-	return t
+	return out
 }
 
 // numberCells are the cells of one number checked.
@@ -124,7 +131,7 @@ func numberCells(r *validate.Result) []string {
 	if r.SE > 0 {
 		se = fmt.Sprintf("%.2g", r.SE)
 	}
-	return []string{r.Case.Group + ": " + r.Case.Name, r.Name, fmt.Sprintf("%.6g", r.Exact), fmt.Sprintf("%.6g", r.Got), se, verdict, r.Case.Source}
+	return []string{r.Name, fmt.Sprintf("%.6g", r.Exact), fmt.Sprintf("%.6g", r.Got), se, verdict}
 }
 
 // markdownTable has a row for each case: the number furthest from its exact
