@@ -19,6 +19,10 @@ func sweepOf(op *opened, h *study.Head, d *study.Design, of []study.Metric, valu
 	for i := range v.Of {
 		v.Of[i].Unit = v.UnitOf(&v.Of[i])
 	}
+	plan := op.Base.Plan()
+	for i := range len(plan.Crafts) + len(plan.Places) {
+		v.Pools = append(v.Pools, view.PoolName(plan, i))
+	}
 	v.Inputs = inputsOf(op.Base.Assumptions())
 	v.Base = study.Figures{Name: op.baseName(), Values: values(0)}
 	if len(v.Base.Values) == 0 {

@@ -69,7 +69,11 @@ func worth(c *Context, o *common) error {
 	if _, err := fmt.Fprint(c.Stdout, table.Wrap(w.Headline(), table.Style{}), "\n"); err != nil {
 		return err
 	}
-	for _, t := range []cells.Table{w.Table(), w.Months()} {
+	tables := []cells.Table{w.Table()}
+	if money, ok := w.Money(); ok {
+		tables = append(tables, money)
+	}
+	for _, t := range append(tables, w.Months()) {
 		if err := table.Write(c.Stdout, t, table.Style{}); err != nil {
 			return err
 		}

@@ -9,9 +9,8 @@ import (
 	"moldturn/sim/study"
 )
 
-// WaitWorthNaming is the hours a week below which a wait limits nothing worth
-// naming. Assumption of this report, no source.
-const WaitWorthNaming = 2.0
+// WaitWorthNaming is that of the study.
+const WaitWorthNaming = study.WaitWorthNaming
 
 const waitWorthNaming = WaitWorthNaming
 

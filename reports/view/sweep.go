@@ -23,6 +23,7 @@ type Sweep struct {
 	Base         study.Figures
 	Points       []study.Figures // as Design.Points
 	Of           []study.Metric  // figures asked for, at least one
+	Pools        []string        // crafts, then places, that FirstLimit counts
 	Inputs       []Input         // every value of the base
 	Version      string          // of the program, may be empty
 	Hash         string          // fingerprint of the inputs, may be empty

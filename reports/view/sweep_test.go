@@ -133,3 +133,29 @@ func TestStoppedInWords(t *testing.T) {
 		}
 	}
 }
+
+// The next limit is that of the best setting where one is clearly best, else that
+// of the base; figures that were kept without it say nothing.
+func TestSweepNamesTheNextLimit(t *testing.T) {
+	s := swept(t, study.Grid, func(v []float64) float64 { return 9 - (v[0]-3)*(v[0]-3) }, func([]float64) float64 { return 97 }, "strip.every=1..5")
+	if strings.Contains(s.Headline(), "limit") {
+		t.Errorf("a limit from nowhere: %s", s.Headline())
+	}
+	s.Pools = []string{"gel", "finish", "booth"}
+	s.Base.Values["first_limit"] = study.Values{0}
+	for i := range s.Points {
+		s.Points[i].Values["first_limit"] = study.Values{float64(i - 1), float64(i - 1)}
+	}
+	if got := s.Headline(); !strings.HasSuffix(got, "Next limit at strip.every 3: finish.") {
+		t.Error(got)
+	}
+	s.Points[2].Values["first_limit"] = study.Values{-1}
+	if got := s.Headline(); !strings.HasSuffix(got, "Next limit at strip.every 3: the molds.") {
+		t.Error(got)
+	}
+	flat := swept(t, study.Grid, func([]float64) float64 { return 9 }, func([]float64) float64 { return 97 }, "strip.every=1..5")
+	flat.Pools, flat.Base.Values["first_limit"] = s.Pools, study.Values{0}
+	if got := flat.Headline(); !strings.HasSuffix(got, "Next limit at today: gel.") {
+		t.Error(got)
+	}
+}

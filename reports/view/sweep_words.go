@@ -10,7 +10,9 @@ import (
 )
 
 // Headline is the answer in a sentence or two: the first figure asked for.
-func (s *Sweep) Headline() string { return s.finding(&s.Of[0]) }
+func (s *Sweep) Headline() string {
+	return strings.TrimSpace(s.finding(&s.Of[0]) + " " + s.nextLimit())
+}
 
 // Findings are a sentence or two about every figure, what has no effect at all,
 // and how much was simulated.
@@ -19,7 +21,26 @@ func (s *Sweep) Findings() []string {
 	for k := range s.Of {
 		lines = append(lines, s.finding(&s.Of[k]))
 	}
+	lines[0] = s.Headline()
 	return append(append(lines, s.idle()...), s.Known())
+}
+
+// nextLimit says what work waits for most in the setting that is best in the
+// first figure, or in the base where none is clearly best; empty where that was
+// not kept.
+func (s *Sweep) nextLimit() string {
+	f, where := &s.Base, s.Base.Name
+	if shape, ok := study.ShapeOf(s.Design, s.Points, &s.Of[0]); ok && shape.Clear {
+		f, where = &s.Points[shape.Best], s.Points[shape.Best].Name
+	}
+	switch i, ok := f.FirstLimit(); {
+	case !ok || i >= len(s.Pools):
+		return ""
+	case i < 0:
+		return fmt.Sprintf("Next limit at %s: the molds.", where)
+	default:
+		return fmt.Sprintf("Next limit at %s: %s.", where, s.Pools[i])
+	}
 }
 
 // finding is what the points say about one figure.

@@ -27,13 +27,23 @@ func (w *Worth) Headline() string {
 		}
 	}
 	if best == nil {
-		return "No single addition clearly adds boats: the plant is balanced, or something that was not moved limits it."
+		return "No single addition clearly adds boats: the plant is balanced, or something that was not moved limits it." + w.then(0, "Most waited for")
 	}
-	text := fmt.Sprintf("One more of “%s” adds %s boats a week, more than one more of anything else.", w.Levers[best.Lever], signedHalf(best.Year))
+	text := fmt.Sprintf("One more of “%s” adds %s boats a week, more than one more of anything else.", w.Levers[best.Lever], bare(best.Year))
 	if j, l := w.bestIn(0), w.bestIn(6); j >= 0 && l >= 0 && w.Rows[j].Lever != w.Rows[l].Lever {
 		text += fmt.Sprintf(" In January it is “%s”, in July “%s”.", w.Levers[w.Rows[j].Lever], w.Levers[w.Rows[l].Lever])
 	}
-	return text
+	return text + w.then(best.Run, "Next limit then")
+}
+
+// then names what limits a run over the year; empty where it is not known.
+func (w *Worth) then(run int, what string) string {
+	if w.Study == nil || run >= len(w.Study.Alternatives) || len(w.Study.Alternatives[run].Outcomes) == 0 {
+		return ""
+	}
+	a := &w.Study.Alternatives[run]
+	_, name := NextLimit(a.Plan, &a.Runs)
+	return fmt.Sprintf(" %s: %s.", what, name)
 }
 
 // currency is the sign of amounts.
@@ -62,31 +72,48 @@ func (w *Worth) Table() cells.Table {
 		{Head: "what"}, {Head: "now", Align: cells.Right}, {Head: "one more", Align: cells.Right}, {Head: "in January", Align: cells.Right},
 		{Head: "in July", Align: cells.Right}, {Head: "one less", Align: cells.Right},
 	}}
-	priced := false
-	for i := range w.Rows {
-		priced = priced || w.Rows[i].Priced
-	}
-	if priced {
-		t.Columns = append(t.Columns, cells.Column{Head: w.currency() + " a week of one more", Align: cells.Right}, cells.Column{Head: w.currency() + " a week of one less", Align: cells.Right})
-	}
 	for i := range w.Rows {
 		r := &w.Rows[i]
 		if r.Steps < 0 {
 			continue
 		}
-		less, lessMoney := "–", "–"
-		for k := range w.Rows {
-			if w.Rows[k].Lever == r.Lever && w.Rows[k].Steps < 0 {
-				less, lessMoney = difference(w.Rows[k].Year), dollars(w.Rows[k].Money)
-			}
+		less := "–"
+		if k := w.less(r.Lever); k != nil {
+			less = difference(k.Year)
 		}
-		row := cells.Texts(w.Levers[r.Lever], fmt.Sprint(w.Now[r.Lever]), difference(r.Year), difference(r.Months[0]), difference(r.Months[6]), less)
-		if priced {
-			row.Cells = append(row.Cells, cells.Cell{Text: dollars(r.Money)}, cells.Cell{Text: lessMoney})
-		}
-		t.Rows = append(t.Rows, row)
+		t.Rows = append(t.Rows, cells.Texts(w.Levers[r.Lever], fmt.Sprint(w.Now[r.Lever]), difference(r.Year), difference(r.Months[0]), difference(r.Months[6]), less))
 	}
 	return t
+}
+
+// less is the row of one less of a lever; nil where it cannot be.
+func (w *Worth) less(lever int) *study.Worth {
+	for k := range w.Rows {
+		if w.Rows[k].Lever == lever && w.Rows[k].Steps < 0 {
+			return &w.Rows[k]
+		}
+	}
+	return nil
+}
+
+// Money is one row for each lever: what one more and one less do to the
+// contribution of a week; ok is false without prices.
+func (w *Worth) Money() (t cells.Table, ok bool) {
+	t = cells.Table{Title: "Contribution, " + w.currency() + " a week, against the plant as it is", Columns: []cells.Column{
+		{Head: "what"}, {Head: "one more", Align: cells.Right}, {Head: "one less", Align: cells.Right}}}
+	for i := range w.Rows {
+		r := &w.Rows[i]
+		ok = ok || r.Priced
+		if r.Steps < 0 {
+			continue
+		}
+		less := "–"
+		if k := w.less(r.Lever); k != nil {
+			less = dollars(k.Money)
+		}
+		t.Rows = append(t.Rows, cells.Texts(w.Levers[r.Lever], dollars(r.Money), less))
+	}
+	return t, ok
 }
 
 // Months is one row for each lever: what one more adds in boats a week, month by

@@ -64,6 +64,9 @@ func ValuesOf(outcomes []Outcome) map[string]Values {
 			all[m.Name] = v
 		}
 	}
+	if len(outcomes) > 0 {
+		all[firstLimit] = limitsOf(outcomes)
+	}
 	return all
 }
 

@@ -9,6 +9,7 @@ import (
 // Worth is what one step of a lever does to boats a week: over the year and in
 // single months, each as a paired difference from the base.
 type Worth struct {
+	Run    int // index of its run
 	Lever  int // index of the lever
 	Steps  int // +1 or -1
 	Year   stats.Difference
@@ -28,7 +29,7 @@ func RankWorth(runs []Runs, levers, steps []int) []Worth {
 	var out []Worth
 	for i := range k {
 		r := &runs[i+1]
-		w := Worth{Lever: levers[i], Steps: steps[i]}
+		w := Worth{Run: i + 1, Lever: levers[i], Steps: steps[i]}
 		w.Year, _ = r.Together(&runs[0], &boats, k)
 		for m := range w.Months {
 			metric := Metric{Of: func(o *Outcome) (float64, bool) { return boatsIn(o, m) }}
