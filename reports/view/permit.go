@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	measures "moldturn/sim/param/unit"
 	"moldturn/sim/permit"
@@ -31,7 +32,7 @@ type mass struct {
 // ton is the unit of tons of the system: short tons, or megagrams.
 func (p *Permit) ton() mass {
 	if p.Units == measures.US {
-		return mass{permit.KgPerTon, "tons"}
+		return mass{permit.KgPerTon, measures.Short}
 	}
 	return mass{1000, "Mg"}
 }
@@ -54,7 +55,7 @@ func (p *Permit) Mass() (name string, kg float64) {
 func (m mass) of(kg float64) string { return significant(kg/m.kg, 3) }
 
 // with is of with the unit.
-func (m mass) with(kg float64) string { return m.of(kg) + nb + m.name }
+func (m mass) with(kg float64) string { return m.of(kg) + nb + strings.ReplaceAll(m.name, " ", nb) }
 
 // significant prints v with at least so many digits, without decimals it does
 // not need.

@@ -66,7 +66,7 @@ func (p *Permit) Picture() (c chart.Band, ok bool) {
 	c = chart.Band{
 		Figure: chart.Figure{ID: "permit", Finding: p.pictureFinding(months, top),
 			Caption: fmt.Sprintf("Estimated organic HAP in the air in the twelve months up to each month-end, %s, over %s.", p.what(), count(len(p.Ledger.Ledgers), "repeat")),
-			Alt:     "Line of tons in twelve months by month-end, with a band around it."},
+			Alt:     "Line of the HAP in twelve months by month-end, with a band around it."},
 		XTitle: "end of", Y: chart.Axis{Name: "HAP in twelve months", Unit: t.name, Digits: 1}, Middle: "mean", Range: "8 repeats in 10",
 		Series: make([]chart.Ribbon, 1),
 	}

@@ -109,7 +109,7 @@ func (p *Permit) Materials() cells.Table {
 // tonNote says which ton is meant.
 func (p *Permit) tonNote() string {
 	if p.Units == measures.US {
-		return " Tons are of 2,000 lb; y1 is the first counted year."
+		return " Short tons are of 2,000 lb; y1 is the first counted year."
 	}
 	return " Mg are megagrams of 1,000 kg; y1 is the first counted year."
 }

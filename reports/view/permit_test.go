@@ -40,7 +40,7 @@ func samplePermit(limit float64) *Permit {
 }
 
 // A boat emits 8 kg at (1.03646·0.33 − 0.195) · 2000 lb/ton: 1.1764 kg or 2.59
-// lb; 15 boats a month are 212 kg or 0.233 tons a year; the averaging is at
+// lb; 15 boats a month are 212 kg or 0.233 short tons a year; the averaging is at
 // 155.55 of 159.
 func TestPermitHeadline(t *testing.T) {
 	per := 8 * (1.03646*0.33 - 0.195)
@@ -48,7 +48,7 @@ func TestPermitHeadline(t *testing.T) {
 		limit float64
 		want  []string
 	}{
-		{0, []string{"0.233 tons of organic HAP", "2.59 lb a boat", "at most 98 % of the limit"}},
+		{0, []string{"0.233 short tons of organic HAP", "2.59 lb a boat", "at most 98 % of the limit"}},
 		{200 * per, []string{"passed in 1 of 2 repeats, first at the end of December of year 1", "Most room comes from gel coat with 3 points less HAP"}},
 		{300 * per, []string{"is kept", "room for 120 boats more"}},
 		{100 * per, []string{"passed in 2 of 2 repeats", "80 boats too many"}},

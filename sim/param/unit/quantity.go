@@ -64,6 +64,11 @@ func parseTerm(k param.Kind, s, whole string) (*big.Rat, string, *Problem) {
 		rest = slash(rest)
 	}
 	m, length := longestSign(k, rest)
+	if k == param.Mass && length < len(rest) {
+		if p := massProblem(rest, written); p != nil {
+			return nil, "", p
+		}
+	}
 	switch {
 	case length >= 0:
 		return m.toBase(number), strings.TrimSpace(rest[length:]), nil
@@ -82,7 +87,7 @@ func longestSign(k param.Kind, s string) (found measure, length int) {
 	length = -1
 	for _, m := range measures(k) {
 		for _, sign := range m.signs {
-			if n := len(sign); n > length && len(s) >= n && strings.EqualFold(s[:n], sign) && ends(k, s[n:]) {
+			if n := len(sign); n > length && len(s) >= n && same(s[:n], sign) && ends(k, s[n:]) {
 				found, length = m, n
 			}
 		}
@@ -108,6 +113,12 @@ func ends(k param.Kind, rest string) bool {
 		return true
 	}
 	return sums(k) && unicode.IsDigit(r)
+}
+
+// same compares a written unit with a sign: in any case but for the megagram,
+// since "mg" would be taken for it.
+func same(written, sign string) bool {
+	return strings.EqualFold(written, sign) && (sign != megagram || written == sign)
 }
 
 // unknownUnit complains about the text behind a number.

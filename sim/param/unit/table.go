@@ -30,7 +30,9 @@ const (
 // International System of Units, appendix B.8: inch 25.4 mm, foot 0.3048 m, mil
 // 0.0254 mm, square foot 0.09290304 m², pound 0.45359237 kg, ounce
 // 28.349523125 g, U.S. gallon 3.785411784 L, quart a fourth of it, degree
-// Fahrenheit (t − 32)/1.8 °C. A year is 365.25 days and a month its twelfth.
+// Fahrenheit (t − 32)/1.8 °C. A short ton is 2,000 pounds, 907.18474 kg: NIST
+// Handbook 44 (2024), appendix C, "Units of Mass Not Less Than Avoirdupois
+// Pounds". A year is 365.25 days and a month its twelfth.
 func measures(k param.Kind) []measure {
 	switch k {
 	case param.Duration, param.Dist:
@@ -73,9 +75,11 @@ func measures(k param.Kind) []measure {
 		return []measure{
 			{signs: []string{"kg"}, factor: "1", write: metric},
 			{signs: []string{"g"}, factor: "0.001", write: metric},
-			{signs: []string{"t"}, factor: "1000"},
+			{signs: []string{"t", "tonne", "tonnes", "metric ton", "metric tons"}, factor: "1000"},
+			{signs: []string{megagram}, factor: "1000"},
 			{signs: []string{"lb", "lbs"}, factor: "0.45359237", write: us},
 			{signs: []string{"oz"}, factor: "0.028349523125", write: us},
+			{signs: []string{"short tons", "short ton", "US tons", "US ton"}, factor: "907.18474"},
 		}
 	case param.Volume:
 		return []measure{

@@ -25,13 +25,13 @@ type Problem struct {
 func (p *Problem) Error() string { return p.Message }
 
 // Parse reads text as a value of kind k and returns it in the base unit of k.
-// Spaces around the text, the case of units and the space before them do not
+// Spaces around the text, the case of units (but for Mg) and the space before them do not
 // matter. The result is finite. Every error is a *Problem. Kinds that are no
 // number (Text, Choice, Ref, Dist, NumberDist and containers) are errors;
 // for the lengths inside a distribution use Duration, for its plain numbers
 // Number.
 func Parse(k param.Kind, text string) (float64, error) {
-	s := strings.TrimSpace(text)
+	s := strings.TrimSpace(strings.Map(plainSpace, text))
 	if s == "" {
 		return 0, &Problem{Message: "an empty text is not " + k.String(), Hint: example(k)}
 	}
@@ -40,6 +40,15 @@ func Parse(k param.Kind, text string) (float64, error) {
 		return 0, problem
 	}
 	return x, nil
+}
+
+// plainSpace turns the spaces that outputs set between a number and its unit into
+// the one that is typed.
+func plainSpace(r rune) rune {
+	if r == '\u00a0' || r == '\u202f' {
+		return ' '
+	}
+	return r
 }
 
 // parse chooses the reader of the kind.
