@@ -2,9 +2,9 @@ package view
 
 import (
 	"math"
-	"strings"
 	"testing"
 
+	"moldturn/reports/view/saying"
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/record"
@@ -13,57 +13,40 @@ import (
 	"moldturn/sim/study"
 )
 
-// difference is mean ± half, judged.
-func judged(mean, half float64) stats.Difference {
-	d := stats.Difference{Summary: stats.Summary{N: 10, Mean: mean, Half: half, Low: mean - half, High: mean + half, Confidence: 0.95}}
-	d.Clear = d.Low > 0 || d.High < 0
-	return d
-}
-
-// spaced shows spaces that do not break as plain ones.
-func spaced(s string) string { return strings.ReplaceAll(s, nb, " ") }
-
-func check(t *testing.T, got, want string) {
-	t.Helper()
-	if got = spaced(got); got != want {
-		t.Errorf("got  %s\nwant %s", got, want)
-	}
-}
-
 func TestLusterChange(t *testing.T) {
-	check(t, lusterChange(stats.Difference{}), "luster was not measured")
-	check(t, lusterChange(judged(0.05, 0.02)), "luster stays within 0.1 point")
-	check(t, lusterChange(judged(0.09, 0.02)), "luster rises by 0.09 ± 0.02 points")
-	check(t, lusterChange(judged(-2, 0.05)), "luster falls by 2.00 ± 0.05 points")
-	check(t, lusterChange(judged(-0.2, 0.4)), "no change in luster is clear")
+	saying.Check(t, lusterChange(stats.Difference{}), "luster was not measured")
+	saying.Check(t, lusterChange(saying.Judged(0.05, 0.02)), "luster stays within 0.1 point")
+	saying.Check(t, lusterChange(saying.Judged(0.09, 0.02)), "luster rises by 0.09 ± 0.02 points")
+	saying.Check(t, lusterChange(saying.Judged(-2, 0.05)), "luster falls by 2.00 ± 0.05 points")
+	saying.Check(t, lusterChange(saying.Judged(-0.2, 0.4)), "no change in luster is clear")
 }
 
 func TestHeadlines(t *testing.T) {
-	check(t, plain("as it is", "8.73 ± 0.08", "96.9"), "“as it is” ships 8.73 ± 0.08 boats a week when orders always wait; 9 parts in 10 leave the mold with a luster of 96.9 or more.")
-	check(t, plain("as it is", "8.73", ""), "“as it is” ships 8.73 boats a week when orders always wait.")
-	more := rival{name: "hold 16 h", boats: judged(0.52, 0.05), luster: judged(-0.03, 0.01)}
-	check(t, gain("base", more, nil, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point.")
-	near := []rival{{name: "a", boats: judged(-0.01, 0.13)}, {name: "b", boats: judged(0.2, 0.3)}}
-	check(t, gain("base", more, near, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a” (−0.01 ± 0.13) and “b” (+0.20 ± 0.30) cannot be told apart from it.")
-	check(t, gain("base", more, near[:1], []string{"“c”", "“d”"}), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a” (−0.01 ± 0.13) cannot be told apart from it. “c” and “d” are too close to both to say.")
-	fewer, same := rival{boats: judged(-1, 0.1)}, rival{boats: judged(-1, 2)}
-	check(t, none("base", []rival{{}, fewer, fewer}), "No alternative clearly ships more boats than “base”; all 2 ship fewer.")
-	check(t, none("base", []rival{{}, fewer}), "No alternative clearly ships more boats than “base”; it ships fewer.")
-	check(t, none("base", []rival{{}, fewer, same}), "No alternative clearly ships more boats than “base”; 1 of 2 ship fewer.")
-	check(t, none("base", []rival{{}, same, same}), "No alternative clearly ships more boats than “base”.")
+	saying.Check(t, plain("as it is", "8.73 ± 0.08", "96.9"), "“as it is” ships 8.73 ± 0.08 boats a week when orders always wait; 9 parts in 10 leave the mold with a luster of 96.9 or more.")
+	saying.Check(t, plain("as it is", "8.73", ""), "“as it is” ships 8.73 boats a week when orders always wait.")
+	more := rival{name: "hold 16 h", boats: saying.Judged(0.52, 0.05), luster: saying.Judged(-0.03, 0.01)}
+	saying.Check(t, gain("base", more, nil, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point.")
+	near := []rival{{name: "a", boats: saying.Judged(-0.01, 0.13)}, {name: "b", boats: saying.Judged(0.2, 0.3)}}
+	saying.Check(t, gain("base", more, near, nil), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a” (−0.01 ± 0.13) and “b” (+0.20 ± 0.30) cannot be told apart from it.")
+	saying.Check(t, gain("base", more, near[:1], []string{"“c”", "“d”"}), "“hold 16 h” ships 0.52 ± 0.05 more boats a week than “base”, and luster stays within 0.1 point. In boats, “a” (−0.01 ± 0.13) cannot be told apart from it. “c” and “d” are too close to both to say.")
+	fewer, same := rival{boats: saying.Judged(-1, 0.1)}, rival{boats: saying.Judged(-1, 2)}
+	saying.Check(t, none("base", []rival{{}, fewer, fewer}), "No alternative clearly ships more boats than “base”; all 2 ship fewer.")
+	saying.Check(t, none("base", []rival{{}, fewer}), "No alternative clearly ships more boats than “base”; it ships fewer.")
+	saying.Check(t, none("base", []rival{{}, fewer, same}), "No alternative clearly ships more boats than “base”; 1 of 2 ship fewer.")
+	saying.Check(t, none("base", []rival{{}, same, same}), "No alternative clearly ships more boats than “base”.")
 }
 
 func TestTradeoff(t *testing.T) {
-	check(t, best("a"), "“a” ships the most boats and has the best luster")
-	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.05, 0.04)}, "b"), "The most boats cost no luster to speak of: “a” stays within 0.1 point of the best")
-	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.5, 0.2)}, "b"), "The most boats cost luster: “a” is 0.50 points below “b”")
-	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.09, 0.02)}, "b"), "The most boats cost hardly any luster: “a” is 0.09 points below “b”")
-	check(t, tradeoff(rival{name: "a", boats: judged(1, 2), luster: judged(-0.5, 0.2)}, "b"), "“b” has the best luster, and it is not clear that any ships more boats")
-	check(t, tradeoff(rival{name: "a", boats: judged(1, 0.5), luster: judged(-0.5, 0.6)}, "b"), "It is not clear that more boats cost luster: “a” ships the most")
+	saying.Check(t, best("a"), "“a” ships the most boats and has the best luster")
+	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.05, 0.04)}, "b"), "The most boats cost no luster to speak of: “a” stays within 0.1 point of the best")
+	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.5, 0.2)}, "b"), "The most boats cost luster: “a” is 0.50 points below “b”")
+	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.09, 0.02)}, "b"), "The most boats cost hardly any luster: “a” is 0.09 points below “b”")
+	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 2), luster: saying.Judged(-0.5, 0.2)}, "b"), "“b” has the best luster, and it is not clear that any ships more boats")
+	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.5, 0.6)}, "b"), "It is not clear that more boats cost luster: “a” ships the most")
 }
 
 func TestBetterNeedsAClearGainAndNoClearLoss(t *testing.T) {
-	up, down, open, tiny := judged(1, 0.5), judged(-1, 0.5), judged(1, 2), judged(-0.05, 0.01)
+	up, down, open, tiny := saying.Judged(1, 0.5), saying.Judged(-1, 0.5), saying.Judged(1, 2), saying.Judged(-0.05, 0.01)
 	for _, test := range []struct {
 		boats, luster stats.Difference
 		want          bool
@@ -76,42 +59,42 @@ func TestBetterNeedsAClearGainAndNoClearLoss(t *testing.T) {
 
 func TestSeason(t *testing.T) {
 	even := []float64{9, 9.1, 8.9, 9}
-	check(t, season("x", [4][]float64{even, even, even, even}), "x: no season is clearly slower than another")
-	check(t, season("x", [4][]float64{even, {8, 8.1, 8, 8.1}, even, {10, 10.3, 10, 10.1}}), "x: from April to June an open week ships 2.05 fewer boats than from October to December")
-	check(t, season("x", [4][]float64{even, {9.1, 8.9, 9, 9}, nil, {9, 9.2, 8.8, 9}}), "x: no season is clearly slower than another")
-	check(t, season("x", [4][]float64{}), "x: no season is clearly slower than another")
+	saying.Check(t, season("x", [4][]float64{even, even, even, even}), "x: no season is clearly slower than another")
+	saying.Check(t, season("x", [4][]float64{even, {8, 8.1, 8, 8.1}, even, {10, 10.3, 10, 10.1}}), "x: from April to June an open week ships 2.05 fewer boats than from October to December")
+	saying.Check(t, season("x", [4][]float64{even, {9.1, 8.9, 9, 9}, nil, {9, 9.2, 8.8, 9}}), "x: no season is clearly slower than another")
+	saying.Check(t, season("x", [4][]float64{}), "x: no season is clearly slower than another")
 }
 
 func TestLimit(t *testing.T) {
 	p := &sim.Plan{Crafts: []sim.Craft{{Name: "lamination"}}, Places: []sim.Place{{Name: "booth"}}}
-	check(t, limit(p, nil), "no craft and no place holds work back.")
-	check(t, limit(p, []study.Limit{{Pool: 0, Wait: 1.9}}), "no craft and no place holds work back.")
-	check(t, limit(p, []study.Limit{{Pool: 0, Wait: 67, Load: 0.76}, {Pool: 1, Wait: 33}}), "lamination; work waits 67 h a week for its people, busy 76 % of the hours there are.")
-	check(t, limit(p, []study.Limit{{Pool: 1, Wait: 66, Load: 0.3}, {Pool: 0, Wait: 33}}), "booth; work waits 66 h a week for a free one, busy 30 % of all hours, nights and weekends counted. Next: lamination, 33 h.")
+	saying.Check(t, limit(p, nil), "no craft and no place holds work back.")
+	saying.Check(t, limit(p, []study.Limit{{Pool: 0, Wait: 1.9}}), "no craft and no place holds work back.")
+	saying.Check(t, limit(p, []study.Limit{{Pool: 0, Wait: 67, Load: 0.76}, {Pool: 1, Wait: 33}}), "lamination; work waits 67 h a week for its people, busy 76 % of the hours there are.")
+	saying.Check(t, limit(p, []study.Limit{{Pool: 1, Wait: 66, Load: 0.3}, {Pool: 0, Wait: 33}}), "booth; work waits 66 h a week for a free one, busy 30 % of all hours, nights and weekends counted. Next: lamination, 33 h.")
 }
 
 func TestFull(t *testing.T) {
 	p := &sim.Plan{Crafts: []sim.Craft{{Name: "lamination"}}, Places: []sim.Place{{Name: "booth"}}}
-	check(t, full(p, []study.Limit{{Pool: 0, Load: 0.98}}), "")
-	check(t, full(p, []study.Limit{{Pool: 0, Load: 0.98}, {Pool: 1, Load: 0.996}}), "“booth” has more to do all year than its hours allow: work for it piles up.")
-	check(t, full(p, []study.Limit{{Pool: 0, Load: 1}, {Pool: 1, Load: 1}}), "“lamination” and “booth” have more to do all year than their hours allow: work for them piles up.")
+	saying.Check(t, full(p, []study.Limit{{Pool: 0, Load: 0.98}}), "")
+	saying.Check(t, full(p, []study.Limit{{Pool: 0, Load: 0.98}, {Pool: 1, Load: 0.996}}), "“booth” has more to do all year than its hours allow: work for it piles up.")
+	saying.Check(t, full(p, []study.Limit{{Pool: 0, Load: 1}, {Pool: 1, Load: 1}}), "“lamination” and “booth” have more to do all year than their hours allow: work for them piles up.")
 }
 
 func TestDemand(t *testing.T) {
 	frame := record.Frame{To: 1, Shut: nil}
-	check(t, binds("8.7", "8.8", judged(0.5, 0.1).Summary), "8.7 boats a week could be shipped, orders come in for 8.8: demand binds.")
-	check(t, binds("8.7", "8.8", judged(-0.5, 0.1).Summary), "8.7 boats a week could be shipped, orders come in for 8.8: the plant binds, and the backlog grows.")
-	check(t, binds("8.7", "8.8", judged(-0.5, 0.6).Summary), "8.7 boats a week could be shipped, orders come in for 8.8: too close to say whether demand or the plant binds.")
-	check(t, binds("8.7", "8.8", stats.Summary{N: 1, Mean: 1, Low: 1, High: 1}), "8.7 boats a week could be shipped, orders come in for 8.8: too close to say whether demand or the plant binds.")
+	saying.Check(t, binds("8.7", "8.8", saying.Judged(0.5, 0.1).Summary), "8.7 boats a week could be shipped, orders come in for 8.8: demand binds.")
+	saying.Check(t, binds("8.7", "8.8", saying.Judged(-0.5, 0.1).Summary), "8.7 boats a week could be shipped, orders come in for 8.8: the plant binds, and the backlog grows.")
+	saying.Check(t, binds("8.7", "8.8", saying.Judged(-0.5, 0.6).Summary), "8.7 boats a week could be shipped, orders come in for 8.8: too close to say whether demand or the plant binds.")
+	saying.Check(t, binds("8.7", "8.8", stats.Summary{N: 1, Mean: 1, Low: 1, High: 1}), "8.7 boats a week could be shipped, orders come in for 8.8: too close to say whether demand or the plant binds.")
 	one := &Study{Alternatives: []Alternative{{Runs: study.Runs{Outcomes: []study.Outcome{{Capacity: &record.Result{Frame: frame}}}}}}}
-	check(t, one.Demand(), "")
+	saying.Check(t, one.Demand(), "")
 }
 
 func TestLongestNamesTheLargestRest(t *testing.T) {
 	for u := setting; u < uses; u++ {
 		var mean [uses]float64
 		mean[worked], mean[u] = 20, 90
-		check(t, longest(mean), "A mold is worked on 20 of its 168 hours a week; most of the rest, 90 hours, "+phrases[u])
+		saying.Check(t, longest(mean), "A mold is worked on 20 of its 168 hours a week; most of the rest, 90 hours, "+phrases[u])
 	}
 }
 

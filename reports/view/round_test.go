@@ -3,6 +3,7 @@ package view
 import (
 	"testing"
 
+	"moldturn/reports/view/saying"
 	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
@@ -52,13 +53,13 @@ func TestNumbersInWords(t *testing.T) {
 		{amount(share, stats.Summary{N: 3, Mean: 0.02, Half: 0.03, Low: -0.01, High: 0.05}, 0), "2 (0–5)"},
 		{amount(boats, stats.Summary{N: 3, Mean: 0.02, Half: 0.03, Low: -0.01, High: 0.05}, 2), "0.02 ± 0.03"},
 		{change(boats, stats.Difference{}, 2), "–"},
-		{change(boats, judged(0.3, 0.4), 1), "not clear"},
-		{change(boats, judged(0.5, 0.4), 1), "+0.5 ± 0.4"},
-		{change(boats, judged(-0.5, 0.4), 1), "−0.5 ± 0.4"},
-		{change(boats, judged(0.004, 0.003), 2), "0.00"},
-		{change(share, judged(0.11, 0.08), 0), "+11 ± 8"},
+		{change(boats, saying.Judged(0.3, 0.4), 1), "not clear"},
+		{change(boats, saying.Judged(0.5, 0.4), 1), "+0.5 ± 0.4"},
+		{change(boats, saying.Judged(-0.5, 0.4), 1), "−0.5 ± 0.4"},
+		{change(boats, saying.Judged(0.004, 0.003), 2), "0.00"},
+		{change(share, saying.Judged(0.11, 0.08), 0), "+11 ± 8"},
 	} {
-		if got := spaced(test.got); got != test.want {
+		if got := saying.Plain(test.got); got != test.want {
 			t.Errorf("%q, want %q", got, test.want)
 		}
 	}

@@ -3,17 +3,12 @@ package compared
 import (
 	"testing"
 
+	"moldturn/reports/view/saying"
 	"moldturn/sim/stats"
 )
 
-func judged(mean, half float64) stats.Difference {
-	d := stats.Difference{Summary: stats.Summary{N: 10, Mean: mean, Half: half, Low: mean - half, High: mean + half, Confidence: 0.95}}
-	d.Clear = d.Low > 0 || d.High < 0
-	return d
-}
-
 func TestFinding(t *testing.T) {
-	up, down, open := judged(1, 0.1), judged(-2, 0.1), judged(0.1, 0.5)
+	up, down, open := saying.Judged(1, 0.1), saying.Judged(-2, 0.1), saying.Judged(0.1, 0.5)
 	names := []string{"a", "b", "c"}
 	for _, test := range []struct {
 		metric string
@@ -23,7 +18,7 @@ func TestFinding(t *testing.T) {
 	}{
 		{"boats_per_week", 1, []stats.Difference{open, open, open}, "None of 3 ways clearly ship more boats or ship fewer"},
 		{"boats_per_week", 1, []stats.Difference{open, down, open}, "1 of 3 ways clearly ship fewer; none clearly ship more boats"},
-		{"boats_per_week", 1, []stats.Difference{up, open, judged(2, 0.1)}, "2 of 3 ways clearly ship more boats, “c” most"},
+		{"boats_per_week", 1, []stats.Difference{up, open, saying.Judged(2, 0.1)}, "2 of 3 ways clearly ship more boats, “c” most"},
 		{"boats_per_week", 1, []stats.Difference{up, down, open}, "1 of 3 ways clearly ship more boats, “a” most; 1 clearly ship fewer"},
 		{"cost_per_boat", -1, []stats.Difference{up, down, open}, "1 of 3 ways clearly cost less a boat, “b” most; 1 clearly cost more"},
 	} {

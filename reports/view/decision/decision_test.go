@@ -1,11 +1,11 @@
 package decision
 
 import (
-	"strings"
 	"testing"
 
 	"moldturn/reports/page"
 	"moldturn/reports/view"
+	"moldturn/reports/view/saying"
 	"moldturn/sim"
 	"moldturn/sim/clock"
 	"moldturn/sim/record"
@@ -14,57 +14,43 @@ import (
 	"moldturn/sim/study"
 )
 
-// judged is mean ± half, judged as a comparison does.
-func judged(mean, half float64) stats.Difference {
-	d := stats.Difference{Summary: stats.Summary{N: 10, Mean: mean, Half: half, Low: mean - half, High: mean + half, Confidence: 0.95}}
-	d.Clear = d.Low > 0 || d.High < 0
-	return d
-}
-
-func check(t *testing.T, got, want string) {
-	t.Helper()
-	if got = strings.ReplaceAll(got, "\u00a0", " "); got != want {
-		t.Errorf("got  %s\nwant %s", got, want)
-	}
-}
-
 func TestYearly(t *testing.T) {
-	check(t, yearly("third set", judged(0.52, 0.07), 50), "In a year of 50 open weeks “third set” makes 26 boats more, with 95 % confidence between 22 and 30.")
-	check(t, yearly("third set", stats.Difference{Summary: stats.Summary{N: 1, Mean: 0.02}}, 50), "In a year of 50 open weeks “third set” makes 1 boat more; one run does not show how sure that is.")
+	saying.Check(t, yearly("third set", saying.Judged(0.52, 0.07), 50), "In a year of 50 open weeks “third set” makes 26 boats more, with 95 % confidence between 22 and 30.")
+	saying.Check(t, yearly("third set", stats.Difference{Summary: stats.Summary{N: 1, Mean: 0.02}}, 50), "In a year of 50 open weeks “third set” makes 1 boat more; one run does not show how sure that is.")
 }
 
 func TestEarns(t *testing.T) {
-	check(t, earns(judged(100, 10), "$100 ± 10"), "Contribution rises by $100 ± 10 a week, before what the change itself costs to buy.")
-	check(t, earns(judged(-100, 10), "$100 ± 10"), "Contribution falls by $100 ± 10 a week, before what the change itself costs to buy.")
-	check(t, earns(judged(100, 200), ""), "Whether contribution rises is not clear.")
+	saying.Check(t, earns(saying.Judged(100, 10), "$100 ± 10"), "Contribution rises by $100 ± 10 a week, before what the change itself costs to buy.")
+	saying.Check(t, earns(saying.Judged(-100, 10), "$100 ± 10"), "Contribution falls by $100 ± 10 a week, before what the change itself costs to buy.")
+	saying.Check(t, earns(saying.Judged(100, 200), ""), "Whether contribution rises is not clear.")
 }
 
 func TestRivalsAndWhatTheyCost(t *testing.T) {
-	check(t, rival("a", judged(0.02, 0.05), true, ""), "“a” ships as many: take it if it is easier to do; its luster is the same.")
-	check(t, rival("a", judged(-0.2, 0.05), true, "0.20 ± 0.05"), "“a” ships as many: take it if it is easier to do and a luster 0.20 ± 0.05 points lower is accepted.")
-	check(t, rival("a", judged(0.2, 0.05), true, "0.20 ± 0.05"), "“a” ships as many: take it if it is easier to do; its luster is 0.20 ± 0.05 points higher.")
-	check(t, rival("a", judged(0.2, 0.5), true, ""), "“a” ships as many: take it if it is easier to do; a difference in luster is not clear.")
-	check(t, rival("a", stats.Difference{}, false, ""), "“a” ships as many: take it if it is easier to do.")
+	saying.Check(t, rival("a", saying.Judged(0.02, 0.05), true, ""), "“a” ships as many: take it if it is easier to do; its luster is the same.")
+	saying.Check(t, rival("a", saying.Judged(-0.2, 0.05), true, "0.20 ± 0.05"), "“a” ships as many: take it if it is easier to do and a luster 0.20 ± 0.05 points lower is accepted.")
+	saying.Check(t, rival("a", saying.Judged(0.2, 0.05), true, "0.20 ± 0.05"), "“a” ships as many: take it if it is easier to do; its luster is 0.20 ± 0.05 points higher.")
+	saying.Check(t, rival("a", saying.Judged(0.2, 0.5), true, ""), "“a” ships as many: take it if it is easier to do; a difference in luster is not clear.")
+	saying.Check(t, rival("a", stats.Difference{}, false, ""), "“a” ships as many: take it if it is easier to do.")
 }
 
 func TestUndecided(t *testing.T) {
-	check(t, undecided(nil), "")
-	check(t, undecided([]string{"“a”"}), "More simulated years: for “a” they would show whether it ships more than today.")
-	check(t, undecided([]string{"“a”", "“b”"}), "More simulated years: for “a” and “b” they would show whether they ship more than today.")
+	saying.Check(t, undecided(nil), "")
+	saying.Check(t, undecided([]string{"“a”"}), "More simulated years: for “a” they would show whether it ships more than today.")
+	saying.Check(t, undecided([]string{"“a”", "“b”"}), "More simulated years: for “a” and “b” they would show whether they ship more than today.")
 }
 
 func TestOrders(t *testing.T) {
-	check(t, orderly(judged(0.6, 0.1).Summary, "8.8"), "Orders: they come in for 8.8 a week, so about 0.6 boats a week of what it could ship have no buyer yet.")
-	check(t, orderly(judged(-0.6, 0.1).Summary, "8.8"), "Orders: they come in for 8.8 a week, more than it ships; demand would have to fall before it matters.")
-	check(t, orderly(judged(0.1, 0.2).Summary, "8.8"), "Orders: they come in for 8.8 a week, about what it ships; fewer orders would leave boats without a buyer.")
+	saying.Check(t, orderly(saying.Judged(0.6, 0.1).Summary, "8.8"), "Orders: they come in for 8.8 a week, so about 0.6 boats a week of what it could ship have no buyer yet.")
+	saying.Check(t, orderly(saying.Judged(-0.6, 0.1).Summary, "8.8"), "Orders: they come in for 8.8 a week, more than it ships; demand would have to fall before it matters.")
+	saying.Check(t, orderly(saying.Judged(0.1, 0.2).Summary, "8.8"), "Orders: they come in for 8.8 a week, about what it ships; fewer orders would leave boats without a buyer.")
 }
 
 func TestTarget(t *testing.T) {
 	at := func(mean float64) stats.Summary { return stats.Summary{N: 10, Mean: mean} }
-	check(t, reaches(at(96.4), 97), "Luster: fewer than 9 parts in 10 leave the mold at the target of 97.0; a lower target would accept them.")
-	check(t, reaches(at(97.3), 97), "Luster: 9 parts in 10 are only 0.3 points above the target of 97.0; a higher target would decide by luster instead.")
-	check(t, reaches(at(97.8), 97), "")
-	check(t, reaches(at(97.8), 0), "")
+	saying.Check(t, reaches(at(96.4), 97), "Luster: fewer than 9 parts in 10 leave the mold at the target of 97.0; a lower target would accept them.")
+	saying.Check(t, reaches(at(97.3), 97), "Luster: 9 parts in 10 are only 0.3 points above the target of 97.0; a higher target would decide by luster instead.")
+	saying.Check(t, reaches(at(97.8), 97), "")
+	saying.Check(t, reaches(at(97.8), 0), "")
 }
 
 // of is an alternative that shipped so many boats, one number a replication.

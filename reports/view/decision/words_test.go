@@ -1,6 +1,10 @@
 package decision
 
-import "testing"
+import (
+	"testing"
+
+	"moldturn/reports/view/saying"
+)
 
 func TestChangesInWords(t *testing.T) {
 	for want, changes := range map[string][]string{
@@ -24,8 +28,8 @@ func TestChangesInWords(t *testing.T) {
 }
 
 func TestGuessesInWords(t *testing.T) {
-	check(t, guessed("life.turns", "turns after which a mold is resurfaced; 0: never", "300", "it decides"),
+	saying.Check(t, guessed("life.turns", "turns after which a mold is resurfaced; 0: never", "300", "it decides"),
 		"A guess, 300: turns after which a mold is resurfaced. It matters: it decides.")
-	check(t, guessed(`crafts."gel coat".late`, "how late it runs", "0.5 h", "x"), "A guess, 0.5 h: gel coat: how late it runs. It matters: x.")
-	check(t, guessed(`models."A. B".parts.deck.area`, "area of its mold", "9 m²", "x"), "A guess, 9 m²: A. B deck: area of its mold. It matters: x.")
+	saying.Check(t, guessed(`crafts."gel coat".late`, "how late it runs", "0.5 h", "x"), "A guess, 0.5 h: gel coat: how late it runs. It matters: x.")
+	saying.Check(t, guessed(`models."A. B".parts.deck.area`, "area of its mold", "9 m²", "x"), "A guess, 9 m²: A. B deck: area of its mold. It matters: x.")
 }
