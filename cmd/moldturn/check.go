@@ -59,15 +59,19 @@ func check(c *Context, o *common, shop *floorFlags) error {
 	if o.JSON {
 		return writeJSON(c, checked{[]scenarios.Complaint{}, warnings, &t})
 	}
-	for _, w := range warnings {
-		fmt.Fprint(c.Stderr, table.Wrap(w.String(), table.Style{}))
-	}
+	tellWarnings(c, warnings)
 	fmt.Fprintf(c.Stdout, "%s: no mistakes; %s\n", c.Args[0], sizes(s))
 	if shop.Folder != "" {
 		return checkFloor(c, s, shop, warnings, false)
 	}
 	fmt.Fprintln(c.Stdout)
 	return writeHand(c, s.Base.Plan(), &t, s.Base.Style())
+}
+
+func tellWarnings(c *Context, warnings []warning) {
+	for _, w := range warnings {
+		fmt.Fprint(c.Stderr, table.Wrap(w.String(), table.Style{}))
+	}
 }
 
 // complain tells the mistakes and fails.

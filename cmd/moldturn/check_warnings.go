@@ -25,7 +25,7 @@ type suspicion func(s *scenarios.Scenario, t *paper.Table) []warning
 
 // suspicions is the table of all of them, in the order in which they are shown.
 func suspicions() []suspicion {
-	return []suspicion{startsMidWeek, longShifts, cutLaws, unusedSeason, unusedTurns, sameAlternatives, idleCrafts, idlePlaces, overloaded, noFloorLimit, moreOrdersThanHands, airs, wearsAway}
+	return []suspicion{startsMidWeek, longShifts, cutLaws, unusedSeason, unheeded, sameAlternatives, idleCrafts, idlePlaces, overloaded, noFloorLimit, moreOrdersThanHands, airs, holdsMissed, wearsAway}
 }
 
 func warningsOf(s *scenarios.Scenario, t *paper.Table) []warning {
@@ -104,18 +104,6 @@ func usesSeason(v *scenarios.Value) bool {
 		}
 	}
 	return false
-}
-
-// unusedTurns are strip intervals of another policy than the one in force.
-func unusedTurns(s *scenarios.Scenario, _ *paper.Table) []warning {
-	var all []warning
-	for _, x := range []struct{ path, policy string }{{"strip.every", "every"}, {"strip.hot", "seasonal"}, {"strip.cool", "seasonal"}} {
-		uses := func(v *scenarios.Value) bool { return v.At("strip.policy").Text() == x.policy }
-		if !s.Base.Value.At(x.path).IsDefault() && !anyWay(s, uses) {
-			all = append(all, warn(s, x.path, "%s is given, and strip.policy is %s: it is not used", x.path, s.Base.Value.At("strip.policy").Text())...)
-		}
-	}
-	return all
 }
 
 // sameAlternatives change nothing, or what another changes already.

@@ -44,6 +44,8 @@ func compare(c *Context, o *common, e *enoughFlags, facts *factsFlag) error {
 	if err != nil {
 		return err
 	}
+	t := byHand(op.Base)
+	tellWarnings(c, warningsOf(op.Scenario, &t))
 	v, book, err := simulateEnough(c, o, e, op, fmt.Sprintf("simulating %d ways to run the plant", len(op.Alternatives)))
 	if err != nil {
 		return err
