@@ -28,13 +28,14 @@ func effects() []effect {
 	hull := `models."Reed 26".parts.hull.grade`
 	open := []string{"climate.areas.plant.heat = -30 C", "air.least_temperature = -10 C"}
 	return []effect{
-		{"a booth that is cooled", two, "climate.areas.booth.cool", "60 C", "28 C", "21 C", map[string]int{"luster_mean": +1}},
+		{"a booth that is cooled", two, "climate.areas.booth.cool", "60 C", "28 C", "21 C", map[string]int{"luster_mean": +1, "buff_hours_per_boat": -1, "boats_per_week": +1}},
 		{"a plant that is cooled and dry", dry, "climate.areas.plant.cool", "60 C", "32 C", "26 C", map[string]int{"luster_mean": +1, "boats_per_week": +1}},
-		{"a night set-back", nil, "climate.areas.plant.night.heat", "21 C", "17 C", "12 C", map[string]int{"luster_mean": -1, "dark_at_target_share": -1}},
+		{"a night set-back", nil, "climate.areas.plant.night.heat", "21 C", "17 C", "12 C", map[string]int{"luster_mean": -1, "dark_at_target_share": -1, "buff_hours_per_boat": +1}},
+		{"a night set-back where parts are pulled by hardness", []string{"hold.barcol = 35"}, "climate.areas.plant.night.heat", "21 C", "17 C", "12 C", map[string]int{"mold_turn_hours": +1, "boats_per_week": -1}},
 		{"a cold shop that pulls by the clock", []string{"air.least_temperature = 5 C"}, "climate.areas.plant.heat", "21 C", "18 C", "14 C", map[string]int{"luster_mean": -1, "escaped_share": +1}},
 		{"a cold shop that pulls by hardness", []string{"hold.barcol = 35"}, "climate.areas.plant.heat", "21 C", "18 C", "14 C", map[string]int{"boats_per_week": -1, "mold_cycle_hours": +1, "pulled_green_per_100_pulls": +1}},
-		{"from dark to white", dark, `models."Sedge 20".colors.white`, "0", "1", "9", map[string]int{"luster_mean": +1, "buff_hours_per_boat": -1}},
-		{"a cheaper grade of gel coat", nil, hull, "premium", "medium", "entry", map[string]int{"luster_mean": -1, "buff_hours_per_boat": +1}},
+		{"from dark to white", dark, `models."Sedge 20".colors.white`, "0", "1", "9", map[string]int{"luster_mean": +1, "buff_hours_per_boat": -1, "boats_per_week": +1}},
+		{"a cheaper grade of gel coat", nil, hull, "premium", "medium", "entry", map[string]int{"luster_mean": -1, "buff_hours_per_boat": +1, "boats_per_week": -1}},
 		{"a duller grade of gel coat for all", grades, "finish.grades.premium.luster_lost", "1.9", "3", "5", map[string]int{"luster_mean": -1, "buff_hours_per_boat": +1, "boats_per_week": -1, "conceded_share": +1}},
 		{"a shorter hold", nil, "hold.clock", "24 h", "16 h", "10 h", map[string]int{"luster_mean": -1, "escaped_share": +1}},
 		{"less wax", nil, "wax.every", "1", "2", "4", map[string]int{"luster_mean": -1}},

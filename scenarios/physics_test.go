@@ -304,7 +304,7 @@ func TestColdAndHumidGates(t *testing.T) {
 // asked for, parts wait for heat in that week and nowhere else, and some are
 // pulled green; with a warm place none is.
 func TestColdWeek(t *testing.T) {
-	file := coldWeek()
+	file := coldWeek(14)
 	load := func(sets ...string) *Scenario {
 		text := strings.Replace(roomyPlant, "alternatives:\n", "climate:\n  weather: file\n  file: week.csv\n  areas:\n    plant: {heat: -30 C, gain: 0 C}\n", 1)
 		var changes []Change
@@ -329,10 +329,58 @@ func TestColdWeek(t *testing.T) {
 	if green["pulled_green_per_100_pulls"] <= 0 || warm["pulled_green_per_100_pulls"] != 0 {
 		t.Errorf("pulled green: %v, with a warm place %v", green, warm)
 	}
+	cold := watchWeeks(t, load())
+	file = coldWeek(22)
+	mild := watchWeeks(t, load())
+	if cold.pulls >= mild.pulls || cold.ships >= mild.ships || cold.meanHold() <= mild.meanHold() || cold.meanLuster() >= mild.meanLuster() {
+		t.Errorf("with the cold week %+v, without %+v", *cold, *mild)
+	}
 }
 
-// coldWeek is a year of hours at 22 °C and 40 % with a week of February at 14.
-func coldWeek() []byte {
+// weeksWatch looks at what leaves molds and plant in the week of coldWeek and the
+// two weeks after it.
+type weeksWatch struct {
+	record.Nothing
+	from, to     clock.Time
+	pulls, ships int
+	luster, hold float64
+}
+
+func (w *weeksWatch) Pull(p *record.Pull) {
+	if p.At >= w.from && p.At < w.to {
+		w.pulls++
+		w.luster += p.Luster
+		w.hold += p.Hold.Hours()
+	}
+}
+
+func (w *weeksWatch) Ship(s *record.Ship) {
+	if s.At >= w.from && s.At < w.to {
+		w.ships++
+	}
+}
+
+func (w *weeksWatch) meanLuster() float64 { return w.luster / float64(w.pulls) }
+func (w *weeksWatch) meanHold() float64   { return w.hold / float64(w.pulls) }
+
+func watchWeeks(t *testing.T, s *Scenario) *weeksWatch {
+	t.Helper()
+	plan := s.Base.Capacity
+	first := shift.Midnight(plan.Start, shift.DateOf(2028, 2, 8))
+	w := &weeksWatch{from: first, to: first + 3*clock.Week}
+	air, err := s.Base.Air(1, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := sim.Simulate(plan, air, 1, 0, w); err != nil {
+		t.Fatal(err)
+	}
+	return w
+}
+
+// coldWeek is a year of hours at 22 °C and 40 % with a week of February at
+// another temperature, °C.
+func coldWeek(week int) []byte {
 	var b strings.Builder
 	b.WriteString("time,dry bulb (C),RH (%)\n")
 	first := shift.DateOf(2027, 1, 1)
@@ -340,7 +388,7 @@ func coldWeek() []byte {
 		date := first.AddDays(d)
 		temp := 22
 		if date.Month == 2 && date.Day >= 8 && date.Day < 15 {
-			temp = 14
+			temp = week
 		}
 		for h := range 24 {
 			fmt.Fprintf(&b, "%04d-%02d-%02d %02d:00,%d,40\n", date.Year, date.Month, date.Day, h, temp)

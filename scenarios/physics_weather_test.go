@@ -50,7 +50,7 @@ func TestWeatherFileMissing(t *testing.T) {
 
 // Gaps that were filled are told, and a file without gaps is not spoken of.
 func TestFilledGapsAreTold(t *testing.T) {
-	whole := string(coldWeek())
+	whole := string(coldWeek(14))
 	for _, c := range []struct {
 		file string
 		want []string
