@@ -10,6 +10,7 @@ import (
 	"moldturn/reports/table"
 	"moldturn/reports/view"
 	"moldturn/scenarios"
+	"moldturn/sim/param/guess"
 	"moldturn/sim/study"
 )
 
@@ -56,7 +57,11 @@ func (o *bestFlags) check() (*study.Metric, error) {
 	m, ok := study.MetricNamed(o.by)
 	switch {
 	case !ok:
-		faults = append(faults, fmt.Sprintf("--by: unknown figure %q", o.by))
+		line := fmt.Sprintf("--by: unknown figure %q, allowed: names that \"moldturn list metrics\" shows", o.by)
+		if near := guess.Near(o.by, figureNames()); near != "" {
+			line += fmt.Sprintf("; did you mean %q?", near)
+		}
+		faults = append(faults, line)
 	case m.Better == 0:
 		faults = append(faults, fmt.Sprintf("--by: of %q neither more nor less is better", o.by))
 	}

@@ -43,9 +43,25 @@ func (b *Best) Headline() string {
 	}
 	text := fmt.Sprintf("%s has the best %s. It is the right choice at least %.0f times in 100 when the best leads by %s or more", name, b.Label, 100*b.Chance, lead)
 	if b.Kept > 0 {
-		return text + fmt.Sprintf(": among the %d that a first look at all %d kept. The first look itself promises nothing.", b.Kept, len(b.Names))
+		return text + fmt.Sprintf(": among the %d that a first look at all %d kept. The first look itself promises nothing.", b.Kept, len(b.Names)) + b.asGood()
 	}
-	return text + "."
+	return text + "." + b.asGood()
+}
+
+// asGood names the ways that were dropped for less than what matters: they are as
+// good for the purpose.
+func (b *Best) asGood() string {
+	var names []string
+	for _, d := range b.Drops {
+		gap := b.Means[b.Best] - b.Means[d.Alternative]
+		if max(gap, -gap) < b.Matters {
+			names = append(names, quoted(b.Names[d.Alternative]))
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return " As good for the purpose, nearer to it than that: " + and(names) + "."
 }
 
 // Table is every way with its mean and why it was dropped.
