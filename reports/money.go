@@ -14,12 +14,12 @@ import (
 
 // QualityText writes a comparison by the cost of quality for a terminal.
 func QualityText(w io.Writer, v *view.Quality, style table.Style) error {
-	return told(w, v.Headline(), append([]cells.Table{v.PairTable()}, v.Tables(v.Main())...), append(v.Findings(), v.Known()), style)
+	return told(w, v.Headline(), append([]cells.Table{v.PairTable()}, v.Tables(v.Main())...), append(v.Findings(), v.YearsCounted(), v.Known()), style)
 }
 
 // InvestText writes a look at an investment for a terminal.
 func InvestText(w io.Writer, v *view.Invest, style table.Style) error {
-	return told(w, v.Headline(), []cells.Table{v.Cash(), v.BreakEven(), v.Wear()}, append(v.Findings(), v.Known()), style)
+	return told(w, v.Headline(), []cells.Table{v.Cash(), v.BreakEven(), v.Wear()}, append(v.Findings(), v.YearsCounted(), v.Known()), style)
 }
 
 // told writes a headline, tables and sentences.
@@ -56,9 +56,11 @@ func written(w io.Writer, make func() (page.Page, error)) error {
 
 // LedgerCSV writes every line of every ledger, one a row, in full: the trace of
 // each amount to what happened. Amounts are in the currency of the scenario,
-// quantities and prices in its family of units.
+// quantities and prices in its family of units. They are of the whole counted
+// time; divided by years, which is that time in years of 365.25 days, and averaged
+// over replications, they are the amounts a year of tables and JSON.
 func LedgerCSV(w io.Writer, s *view.Study) error {
-	out, err := csv.New(w, "alternative", "orders", "replication", "line", "label", "kind", "class", "quantity", "unit", "price", "amount", "counted", "each", "from")
+	out, err := csv.New(w, "alternative", "orders", "replication", "line", "label", "kind", "class", "quantity", "unit", "price", "amount", "counted", "each", "from", "years")
 	if err != nil {
 		return err
 	}
@@ -95,7 +97,7 @@ func ledgerRows(out *csv.Writer, m view.Money, alternative, orders string, repli
 		l := &g.Lines[i]
 		unit, factor := m.Measure(l.Unit)
 		err := out.Row(csv.Text(alternative), csv.Text(orders), csv.Int(int64(replication)), csv.Text(l.Name), csv.Text(l.Label), csv.Text(l.Kind.String()), csv.Text(l.Class.String()),
-			csv.Number(l.Size()*factor), csv.Text(unit), csv.Number(l.Price/factor), csv.Number(l.Amount.Amount()), csv.Text(l.Of), eachOf(l, factor), csv.Text(strings.Join(l.Inputs, ", ")))
+			csv.Number(l.Size()*factor), csv.Text(unit), csv.Number(l.Price/factor), csv.Number(l.Amount.Amount()), csv.Text(l.Of), eachOf(l, factor), csv.Text(strings.Join(l.Inputs, ", ")), csv.Number(g.Years))
 		if err != nil {
 			return err
 		}

@@ -30,6 +30,7 @@ func ledgerColumns() []outputRow {
 		{"counted", "", "what the quantity is made of"},
 		{"each", "see unit", "quantity of one of what was counted; empty where the quantity itself was"},
 		{"from", "", "inputs behind the price"},
+		{"years", "years of 365.25 days", "that were counted; amounts divided by it are those a year of the tables"},
 	}
 }
 

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"moldturn/reports/cells"
@@ -125,6 +126,24 @@ func claimed(r *study.Runs) float64 {
 func (m Money) trace(l *spent) string {
 	u, factor := m.measure(l.Unit)
 	return fmt.Sprintf("%s: %s %s × %s", l.Label, grouped(fmt.Sprintf("%.0f", l.size*factor)), u, m.cents(l.Price/factor))
+}
+
+// YearsCounted says how amounts of the counted time become amounts a year, so
+// that those of ledger.csv can be checked against the tables. Empty without a
+// ledger.
+func (s *Study) YearsCounted() string {
+	outcomes := s.Base().Outcomes
+	if len(outcomes) == 0 {
+		return ""
+	}
+	g := outcomes[0].Ledger()
+	if g == nil {
+		return ""
+	}
+	const daysAYear = 365.25
+	text := fmt.Sprintf("%s were counted in every repeat; a year is %v days, so amounts a year are those that were counted, divided by %s.",
+		count(int(math.Round(g.Years*daysAYear)), "day"), daysAYear, fixed(g.Years, 5))
+	return text + " Lines of ledger.csv are as counted, and its column “years” has the divisor."
 }
 
 // word is the class of a cost, and the kind of what is no cost.

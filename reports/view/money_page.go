@@ -35,7 +35,7 @@ func (v *Quality) Page() (page.Page, error) {
 		p.Sections = append(p.Sections, s)
 	}
 	p.Sections = append(p.Sections, page.Section{Heading: "Every line", Blocks: []page.Block{page.Text(moneyWords), page.Table{Table: v.Lines(&v.Base().Runs)}}},
-		page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(append(v.Computed(), v.Known()))}},
+		page.Section{Heading: "How it was computed", Blocks: []page.Block{page.List(append(v.Computed(), v.YearsCounted(), v.Known()))}},
 		page.Section{Heading: "Assumptions", Blocks: v.assumptions()})
 	return p, nil
 }
@@ -152,7 +152,7 @@ func (v *Invest) Page() (page.Page, error) {
 		{Heading: "The answer", Blocks: []page.Block{page.List(v.Findings()), c, page.Table{Table: v.Cash()}, page.Table{Table: v.BreakEven()}, page.Table{Table: v.Wear()}}},
 		{Heading: "What changes in the plant", Blocks: append([]page.Block{page.Table{Table: v.Changes()}, page.List(v.Limits())}, tables(v.Comparison())...)},
 		{Heading: "Every line", Blocks: []page.Block{page.Text(moneyWords), page.Table{Table: v.Lines(&v.Base().Runs)}, page.Table{Table: v.Lines(&v.with().Runs)}}},
-		{Heading: "How it was computed", Blocks: []page.Block{page.List(append(v.Computed(), v.Known()))}},
+		{Heading: "How it was computed", Blocks: []page.Block{page.List(append(v.Computed(), v.YearsCounted(), v.Known()))}},
 		{Heading: "Assumptions", Blocks: v.assumptions()},
 	}
 	return p, nil
