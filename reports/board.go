@@ -58,6 +58,10 @@ func effectText(w io.Writer, v *board.View, style table.Style) error {
 			}
 		}
 	}
+	if text := v.OtherWays(); text != "" {
+		_, err := io.WriteString(w, table.Wrap(text, style)+"\n")
+		return err
+	}
 	return nil
 }
 

@@ -8,6 +8,7 @@ import (
 	"moldturn/reports/ical"
 	"moldturn/reports/view/board"
 	"moldturn/sim/clock"
+	"moldturn/sim/stats"
 )
 
 // BoardCSV writes every line of a board. For people, people is how many are out,
@@ -57,36 +58,57 @@ type boardDocument struct {
 type boardIf struct {
 	Changes []string       `json:"changes"`
 	Answer  string         `json:"answer"`
-	Lost    float64        `json:"days_later_in_all"`
+	Net     boardSpan      `json:"days_later_in_all"`
+	Hurt    []string       `json:"orders_that_lose"`
+	Lost    boardSpan      `json:"days_lost"`          // by those
+	Costs   bool           `json:"clearly_costs_days"` // ways to recover are tried only then
 	Before  float64        `json:"boats_late_without"`
 	Late    float64        `json:"boats_late_with"`
 	Moved   []promiseLater `json:"orders_that_move"`
 	Options []boardOption  `json:"ways_to_recover"`
 }
 
+// boardSpan is a number of days with the interval of 95 in 100.
+type boardSpan struct {
+	Mean float64 `json:"days"`
+	Low  float64 `json:"low"`
+	High float64 `json:"high"`
+}
+
+func spanOf(s stats.Summary) boardSpan { return boardSpan{s.Mean, s.Low, s.High} }
+
 type boardOption struct {
-	Way  string  `json:"way"`
-	Won  float64 `json:"days_won_back"`
-	Late float64 `json:"boats_late"`
+	Way    string    `json:"way"`
+	Clear  bool      `json:"clearly_helps"`
+	Back   boardSpan `json:"days_won_back"` // never more than days_lost; 0 where it does not clearly help
+	Beyond float64   `json:"days_beyond"`
+	Won    boardSpan `json:"days_won_by_orders_that_lose"`
+	All    boardSpan `json:"days_won_by_all_orders"`
+	Hours  float64   `json:"people_hours_more"`
+	Late   float64   `json:"boats_late"`
 }
 
 func ifOf(v *board.View) *boardIf {
 	if v.If == nil {
 		return nil
 	}
-	d := &boardIf{Answer: v.Answer(), Lost: v.If.Lost, Before: v.If.Before, Late: v.If.Late, Moved: []promiseLater{}, Options: []boardOption{}}
+	d := &boardIf{Answer: v.Answer(), Net: spanOf(v.If.Net), Hurt: []string{}, Lost: spanOf(v.If.Lost), Costs: v.If.Costs(), Before: v.If.Before, Late: v.If.Late, Moved: []promiseLater{}, Options: []boardOption{}}
 	for _, c := range v.If.Changes {
 		d.Changes = append(d.Changes, c.Words)
 	}
+	for _, order := range v.If.Hurt {
+		d.Hurt = append(d.Hurt, v.OrderName(order))
+	}
 	for _, m := range v.If.Moved {
-		x := promiseLater{Order: v.OrderName(m.Order), Days: m.Days}
+		x := promiseLater{Order: v.OrderName(m.Order), Days: m.Days, Half: m.Half}
 		if m.Due != clock.Never {
 			x.LateWithout, x.LateWith = 1-m.Without.By(m.Due), 1-m.With.By(m.Due)
 		}
 		d.Moved = append(d.Moved, x)
 	}
-	for _, o := range v.If.Options {
-		d.Options = append(d.Options, boardOption{o.Words, o.Won, o.Late})
+	for i := range v.If.Options {
+		o := &v.If.Options[i]
+		d.Options = append(d.Options, boardOption{o.Words, o.Helps(), boardSpan{o.Back, o.Least, o.Most}, o.Beyond, spanOf(o.Won), spanOf(o.All), o.Hours, o.Late})
 	}
 	return d
 }

@@ -68,6 +68,7 @@ type promiseBoat struct {
 type promiseLater struct {
 	Order       string  `json:"order"`
 	Days        float64 `json:"days_later"`
+	Half        float64 `json:"days_later_either_way"` // of 95 in 100
 	LateWithout float64 `json:"chance_late_without"`
 	LateWith    float64 `json:"chance_late_with"`
 }
@@ -84,7 +85,7 @@ func PromiseJSON(w io.Writer, v *promise.View) error {
 		d.Boats = append(d.Boats, promiseBoat{v.Date(b.Surely(0.5)), v.Date(b.Surely(0.9))})
 	}
 	for _, m := range v.Moved {
-		x := promiseLater{Order: v.Names[m.Order], Days: m.Days}
+		x := promiseLater{Order: v.Names[m.Order], Days: m.Days, Half: m.Half}
 		if m.Due != clock.Never {
 			x.LateWithout, x.LateWith = 1-m.Without.By(m.Due), 1-m.With.By(m.Due)
 		}

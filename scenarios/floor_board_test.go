@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"reflect"
+	"strings"
 	"testing"
 
 	"moldturn/sim"
@@ -148,4 +149,48 @@ func TestChangesReachTheFloor(t *testing.T) {
 	if after := fmt.Sprint(s.Start.Molds, s.Start.Down, s.Start.Out, s.Start.Days, s.Start.Work); after != before {
 		t.Error("a change is left in the setup")
 	}
+}
+
+// A worked Saturday costs no more than the people of the plant for its hours, and
+// hours at work are counted once. An event that costs nothing gets no recovery.
+func TestWaysToRecoverAreWeighed(t *testing.T) {
+	s := demoAhead(t, 4, 12)
+	first := int(s.Morning() / clock.Day)
+	away := s.Morning() + 7*clock.Day
+	e, _, _, err := ahead.Weigh(context.Background(), s, []ahead.Change{{Words: "mold", Stuck: []ahead.Stuck{{Mold: 6, Until: away}}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !e.Costs() || len(e.Options) < 3 || len(e.Hurt) == 0 {
+		t.Fatalf("a mold that is stuck for a week costs %v to %v days, with %d ways", e.Lost.Low, e.Lost.High, len(e.Options))
+	}
+	for i := range e.Options {
+		o := &e.Options[i]
+		if o.Back > e.Lost.Mean || o.Least > o.Back || o.Back > o.Most {
+			t.Errorf("%s wins back %v (%v to %v) of %v", o.Words, o.Back, o.Least, o.Most, e.Lost.Mean)
+		}
+		if strings.HasPrefix(o.Words, "Saturday") {
+			if people := staff(s.Plan); o.Hours < 4*people || o.Hours > 12*people {
+				t.Errorf("%s takes %v people-hours of %v people", o.Words, o.Hours, people)
+			}
+		}
+	}
+	e, _, _, err = ahead.Weigh(context.Background(), s, []ahead.Change{{Words: "Saturday", Days: []sim.StartDay{{From: first + 4, To: first + 4, Extra: true, Craft: sim.None}}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if e.Costs() || !e.Gains() || e.Options != nil {
+		t.Errorf("a worked Saturday: later by %v to %v days, %d ways to recover", e.Net.Low, e.Net.High, len(e.Options))
+	}
+}
+
+// staff is how many people a plant has.
+func staff(p *sim.Plan) float64 {
+	n := 0
+	for i := range p.Crafts {
+		for _, c := range p.Crafts[i].Crews {
+			n += c.People
+		}
+	}
+	return float64(n)
 }

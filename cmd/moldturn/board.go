@@ -30,8 +30,9 @@ its flushes, parts that may miss their gel window, boats that leave, and who is
 short.
 With --if something happens to it: a booth is down, people are out, a mold is
 stuck, a Saturday is worked. The board is drawn up with that, and held against the
-same futures without it: the orders that move and by how many days, and the ways
-to recover, each tried under the same luck, what wins most days back first.
+same futures without it: the orders that move and by how many days, and, where
+days are clearly lost, the ways to recover, each tried under the same luck: what
+wins most of the lost days back first, and of equals what takes fewest hours.
 With --out the folder gets board.html for the wall, one page a day, board.csv,
 board.json and board.ics for calendars.`,
 		args: scenarioArg(),

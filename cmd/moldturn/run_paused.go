@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"compress/gzip"
+	"crypto/sha256"
 	"encoding/json"
 	"fmt"
 	"io"
@@ -136,21 +137,55 @@ func readPaused(path string) (*study.Paused, error) {
 			return nil, fmt.Errorf("%s: cannot be unpacked: %w", path, err)
 		}
 	}
+	content, err := opened256(path, data)
+	if err != nil {
+		return nil, err
+	}
 	p := &study.Paused{}
-	if err := json.Unmarshal(data, p); err != nil || p.Version == 0 {
+	if err := json.Unmarshal(content, p); err != nil || p.Version == 0 {
 		return nil, failed("", "%s: this is no file of saved runs", path)
 	}
 	return p, nil
 }
 
+// sealed is the form of a file of paused runs: its content, and the SHA-256
+// (FIPS 180-4) over the bytes of it, in hexadecimal digits.
+type sealed struct {
+	Sum     string          `json:"sha256"`
+	Content json.RawMessage `json:"saved"`
+}
+
+// opened256 is the content of a file, which must be what was saved to the byte.
+func opened256(path string, data []byte) ([]byte, error) {
+	s := &sealed{}
+	if err := json.Unmarshal(data, s); err != nil || s.Sum == "" || len(s.Content) == 0 {
+		if bytes.Contains(data, []byte(`"moldturn_paused"`)) {
+			return nil, failed("save the runs again with --save", "%s: is cut short or altered, or saved by another version of the program: it has no readable checksum", path)
+		}
+		return nil, failed("", "%s: this is no file of saved runs", path)
+	}
+	if sum := sumOf(s.Content); sum != s.Sum {
+		return nil, failed("save the runs again with --save, or take a copy that was not touched",
+			"%s: was altered after it was saved: its SHA-256 is %s…, and the file says %.12s…", path, sum[:12], s.Sum)
+	}
+	return s.Content, nil
+}
+
+func sumOf(content []byte) string { return fmt.Sprintf("%x", sha256.Sum256(content)) }
+
 // writePaused writes a file of paused runs as a whole or not at all.
 func writePaused(path string, p *study.Paused) error {
+	content, err := json.Marshal(p)
+	if err != nil {
+		return err
+	}
+	s := &sealed{sumOf(content), content}
 	return resultfiles.Write(path, func(w io.Writer) error {
 		if !strings.HasSuffix(path, ".gz") {
-			return json.NewEncoder(w).Encode(p)
+			return json.NewEncoder(w).Encode(s)
 		}
 		z := gzip.NewWriter(w)
-		if err := json.NewEncoder(z).Encode(p); err != nil {
+		if err := json.NewEncoder(z).Encode(s); err != nil {
 			return err
 		}
 		return z.Close()

@@ -16,6 +16,7 @@ type Future struct {
 	Short [][]clock.Time // by craft and day after the morning: time that work waited for people of the craft who were at work
 	Free  [][]clock.Time // the same: time of people who were at work without any
 	There [][]clock.Time // the same: time of people who were at work at all
+	Over  [][]clock.Time // the same: time of people who stayed on after their shift
 }
 
 // Task is one thing that is done to a mold, a part or a boat.
@@ -53,7 +54,7 @@ type keeper struct {
 }
 
 func newKeeper(f *Future, from clock.Time, crafts, days int) *keeper {
-	for _, to := range []*[][]clock.Time{&f.Short, &f.Free, &f.There} {
+	for _, to := range []*[][]clock.Time{&f.Short, &f.Free, &f.There, &f.Over} {
 		*to = make([][]clock.Time, crafts)
 		for c := range *to {
 			(*to)[c] = make([]clock.Time, days)
@@ -112,7 +113,13 @@ func (k *keeper) spread(days []clock.Time, from, to, n clock.Time) {
 
 // Use implements record.Observer.
 func (k *keeper) Use(u *record.Use) {
-	if int(u.Pool) < len(k.f.There) && u.Capacity > 0 {
+	if int(u.Pool) >= len(k.f.There) {
+		return
+	}
+	if u.Used > u.Capacity {
+		k.spread(k.f.Over[u.Pool], u.From, u.To, clock.Time(u.Used-u.Capacity))
+	}
+	if u.Capacity > 0 {
 		k.spread(k.f.There[u.Pool], u.From, u.To, clock.Time(u.Capacity))
 		k.spread(k.f.Free[u.Pool], u.From, u.To, clock.Time(max(u.Capacity-u.Used, 0)))
 	}

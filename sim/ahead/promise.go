@@ -8,6 +8,7 @@ import (
 
 	"moldturn/sim"
 	"moldturn/sim/clock"
+	"moldturn/sim/stats"
 )
 
 // Promise is what taking some more boats means: when they leave, and what it does
@@ -25,6 +26,7 @@ type Promise struct {
 type Moved struct {
 	Order    int        // index into Start.Orders
 	Days     float64    // later on average, over the futures in which it leaves either way
+	Half     float64    // half the interval of Days, over those futures pair by pair; 0 for fewer than two
 	Without  When       // when it leaves
 	With     When       // when it leaves with the others
 	LateMore float64    // how much the chance rises that it leaves after its due date; 0 without one
@@ -72,25 +74,39 @@ const (
 	leastLate  = 0.1
 )
 
+// moves says whether an order moves by enough to be told: later or, where both
+// are asked for, either way and clearly.
+func (m *Moved) moves(both bool) bool {
+	if !both {
+		return m.Days >= fewestDays || m.LateMore >= leastLate
+	}
+	return math.Abs(m.Days) >= fewestDays && math.Abs(m.Days) > m.Half || math.Abs(m.LateMore) >= leastLate
+}
+
+// apart is by how many days something is later in b than in a, over the futures
+// in which it happens in both.
+func apart(a, b When) stats.Summary {
+	var days []float64
+	for f := range a {
+		if a[f] != clock.Never && b[f] != clock.Never {
+			days = append(days, float64(b[f]-a[f])/float64(clock.Day))
+		}
+	}
+	return stats.TInterval(days, Confidence)
+}
+
 // moved finds the orders that leave later, the one that loses most first; those
 // that leave earlier too where both are asked for, what moves most first.
 func moved(orders []sim.StartOrder, without, with []When, both bool) []Moved {
 	var out []Moved
 	for i := range without {
 		m := Moved{Order: i, Without: without[i], With: with[i], Due: orders[i].Due}
-		n := 0
-		for f := range without[i] {
-			a, b := without[i][f], with[i][f]
-			if a != clock.Never && b != clock.Never {
-				m.Days += float64(b-a) / float64(clock.Day)
-				n++
-			}
-		}
-		m.Days /= float64(max(n, 1))
+		d := apart(without[i], with[i])
+		m.Days, m.Half = d.Mean, d.Half
 		if m.Due != clock.Never {
 			m.LateMore = m.Without.By(m.Due) - m.With.By(m.Due)
 		}
-		if m.Days >= fewestDays || m.LateMore >= leastLate || both && (m.Days <= -fewestDays || m.LateMore <= -leastLate) {
+		if m.moves(both) {
 			out = append(out, m)
 		}
 	}

@@ -28,6 +28,9 @@ func (v *View) ifSheet() page.Section {
 	s := page.Section{Heading: "What if this week", Blocks: []page.Block{page.Remark(v.Answer())}}
 	blocks, lines := blocks([][]cells.Table{{v.Recover()}, {v.Moved()}}, 14)
 	s.Blocks = append(s.Blocks, blocks...)
+	if text := v.OtherWays(); text != "" {
+		s.Blocks, lines = append(s.Blocks, page.Text(text)), lines+3
+	}
 	s.Blocks = append(s.Blocks, page.Small("The pages that follow are drawn up with it. Chances are those of the model, not proven on a real shop."))
 	s.Wall = size(lines + 8)
 	return s

@@ -129,7 +129,7 @@ func (v *View) Delayed() cells.Table {
 			due = v.day(m.Due - 1)
 			before, after = tenths(1-m.Without.By(m.Due)), tenths(1-m.With.By(m.Due))
 		}
-		t.Rows = append(t.Rows, cells.Texts(v.Names[m.Order], due, fmt.Sprintf("%+.1f", m.Days), before, after))
+		t.Rows = append(t.Rows, cells.Texts(v.Names[m.Order], due, fmt.Sprintf("%+.1f ± %.1f", m.Days, m.Half), before, after))
 	}
 	return t
 }
