@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"strings"
 
 	"moldturn/sim/climate"
 	"moldturn/sim/draw"
@@ -52,11 +53,18 @@ func (p *Plant) AirWarnings() []AirWarning {
 
 // filled tells of the gaps of a weather file that were filled.
 func filled(w *climate.Weather) string {
-	hours := 0
+	hours := map[string]int{} // by what is missing: one hour may lack both
+	var kinds []string
 	for _, r := range w.Repairs {
-		hours += r.Hours
+		if hours[r.What] == 0 {
+			kinds = append(kinds, r.What)
+		}
+		hours[r.What] += r.Hours
 	}
-	return fmt.Sprintf("weather file %s: %d missing values are filled in straight lines, gaps: %d, first %s", quoted(w.Name), hours, len(w.Repairs), w.Repairs[0])
+	for i, what := range kinds {
+		kinds[i] = fmt.Sprintf("%d hours of %s", hours[what], what)
+	}
+	return fmt.Sprintf("weather file %s: %s are missing and filled in straight lines, first %s", quoted(w.Name), strings.Join(kinds, " and "), w.Repairs[0])
 }
 
 // coolerOf is the input that cools an area.

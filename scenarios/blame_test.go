@@ -103,3 +103,12 @@ func canBeListed(t *testing.T, s *Scenario, changes ...Change) {
 		t.Errorf("%s: hardly anything is listed", changes[0])
 	}
 }
+
+func TestAlternativesShareCalendarAndCounts(t *testing.T) {
+	for _, change := range []string{"version: 1", "start: 2028-01-03", "run.replications: 3", "name: other"} {
+		_, faults := loaded(t, "small-shop", "alternatives.other={hold.clock: 20 h, "+change+"}")
+		if len(faults) != 1 || !strings.Contains(faults[0].Message, "an alternative cannot change") {
+			t.Errorf("%s: %v", change, faults)
+		}
+	}
+}

@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"moldturn/sim/study"
 )
@@ -64,6 +65,10 @@ func Load(name string, data []byte, o Options) (*Scenario, Complaints) {
 			complaints = append(complaints, a.Complain(fmt.Sprintf("the plant itself is called %q: one of the two needs another name", alternative), "", "base_name names the plant itself"))
 			continue
 		}
+		if faults := unchangeable(a.Changes()); len(faults) > 0 {
+			complaints = append(complaints, faults...)
+			continue
+		}
 		plant, faults := s.plant(a.Changes())
 		for i := range faults {
 			faults[i].Message = "with alternatives." + alternative + ": " + faults[i].Message
@@ -121,4 +126,17 @@ func (s *Scenario) Study() []study.Alternative {
 			Frame: a.Plant.Frame, Money: a.Plant.Money(), Climate: a.Plant.Climate, Air: a.Plant.Air})
 	}
 	return out
+}
+
+// unchangeable complains of changes that would make an alternative another study:
+// names, counts of runs, and the day the calendar begins are those of the plant.
+func unchangeable(changes []Change) Complaints {
+	var complaints Complaints
+	for _, ch := range changes {
+		word, _, _ := strings.Cut(ch.Path, ".")
+		if word = strings.TrimSpace(word); word == "version" || word == "start" || slices.Contains(named, word) {
+			complaints = append(complaints, ch.complaint("an alternative cannot change "+word+": it is the same for all that are compared", nil, ""))
+		}
+	}
+	return complaints
 }

@@ -329,11 +329,14 @@ func TestColdWeek(t *testing.T) {
 	if green["pulled_green_per_100_pulls"] <= 0 || warm["pulled_green_per_100_pulls"] != 0 {
 		t.Errorf("pulled green: %v, with a warm place %v", green, warm)
 	}
-	cold := watchWeeks(t, load())
+	cold, early := watchWeeks(t, load()), watchWeeks(t, load("hold.barcol = 0"))
 	file = coldWeek(22)
-	mild := watchWeeks(t, load())
-	if cold.pulls >= mild.pulls || cold.ships >= mild.ships || cold.meanHold() <= mild.meanHold() || cold.meanLuster() >= mild.meanLuster() {
-		t.Errorf("with the cold week %+v, without %+v", *cold, *mild)
+	mild, usual := watchWeeks(t, load()), watchWeeks(t, load("hold.barcol = 0"))
+	if cold.pulls >= mild.pulls || cold.ships >= mild.ships || cold.meanHold() <= mild.meanHold() {
+		t.Errorf("pulled by hardness with the cold week %+v, without %+v", *cold, *mild)
+	}
+	if early.meanLuster() >= usual.meanLuster() {
+		t.Errorf("pulled by the clock with the cold week %+v, without %+v", *early, *usual)
 	}
 }
 

@@ -29,7 +29,7 @@ func TestWeatherFaultsHavePlaces(t *testing.T) {
 	compare(t, weatherFaults("time,dry bulb,RH (%)\n"), []string{
 		`week.csv:1:6: no unit in "dry bulb"|columns "time", "dry bulb (C)" and "RH (%)" or "dew point (C)"; units C, F, K, %, share|write it as "dry bulb (C)"`,
 	})
-	compare(t, weatherFaults("time,dry bulb (C),RH (%)\n"), []string{"week.csv: no hours of weather||"})
+	compare(t, weatherFaults("time,dry bulb (C),RH (%)\n"), []string{`week.csv: no hours of weather|rows of weather under a head: columns "time", "dry bulb (C)" and "RH (%)" or "dew point (C)"; units C, F, K, %, share; or an EPW file|`})
 }
 
 // Of many faults twenty are told, and how many more there are.
@@ -57,7 +57,7 @@ func TestFilledGapsAreTold(t *testing.T) {
 	}{
 		{whole, nil},
 		{strings.NewReplacer("2027-03-05 07:00,22,", "2027-03-05 07:00,,", "2027-03-05 08:00,22,", "2027-03-05 08:00,,").Replace(whole),
-			[]string{`weather file "week.csv": 4 missing values are filled in straight lines, gaps: 2, first dry bulb: 2 hours filled from 03-05 07:00`}},
+			[]string{`weather file "week.csv": 2 hours of dry bulb and 2 hours of dew point are missing and filled in straight lines, first dry bulb: 2 hours filled from 03-05 07:00`}},
 	} {
 		plant := strings.Replace(roomyPlant, "alternatives:\n", "climate:\n  weather: file\n  file: week.csv\nalternatives:\n", 1)
 		s, complaints := Load("plant.yaml", []byte(plant), Options{Years: 1, Files: func(string) ([]byte, error) { return []byte(c.file), nil }})

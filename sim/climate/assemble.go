@@ -37,7 +37,7 @@ type assembler struct {
 func assemble(name string, hours []fileHour, maxGap int, faults *Complaints) (*Weather, error) {
 	if len(hours) == 0 {
 		if faults.err() == nil {
-			faults.add(Complaint{File: name, Found: "no hours of weather"})
+			faults.add(Complaint{File: name, Found: "no hours of weather", Allowed: "rows of weather under a head: " + csvHeadAllowed + "; or an EPW file"})
 		}
 		return nil, faults
 	}

@@ -53,7 +53,7 @@ func ReadCSV(r io.Reader, name string, maxGap int) (*Weather, error) {
 		}
 		var bad *csv.ParseError
 		if errors.As(err, &bad) {
-			t.faults.add(Complaint{name, bad.Line, bad.Column, bad.Err.Error(), "", ""})
+			t.faults.add(Complaint{name, bad.Line, bad.Column, "a quote that does not enclose a whole value", "text in columns", "is this a table saved as CSV?"})
 			break
 		}
 		if err != nil {
