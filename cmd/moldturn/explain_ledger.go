@@ -62,7 +62,7 @@ func writeTraced(c *Context, v *view.Study, found []view.Traced, line string) er
 		for _, x := range found {
 			t.Rows = append(t.Rows, cells.Texts(breakable(x.Name), x.Sum))
 		}
-		return writeTables(c, []cells.Table{v.Money.Spending(&v.Base().Runs), t})
+		return writeTables(c, []cells.Table{v.Money.Spending(&v.Base().Runs), t, v.Money.Totals(found)})
 	}
 	for _, x := range found {
 		fmt.Fprintf(c.Stdout, "\n%s", table.Wrap(fmt.Sprintf("%s (%s; in “%s”)", x.Name, x.Class, x.Group), table.Style{}))
@@ -71,6 +71,10 @@ func writeTraced(c *Context, v *view.Study, found []view.Traced, line string) er
 				fmt.Fprint(c.Stdout, "  ", wrapped)
 			}
 		}
+	}
+	if len(found) > 1 {
+		fmt.Fprintln(c.Stdout)
+		return writeTables(c, []cells.Table{v.Money.Totals(found)})
 	}
 	return nil
 }

@@ -125,7 +125,7 @@ func claimed(r *study.Runs) float64 {
 // trace is how an amount came about: quantity × price.
 func (m Money) trace(l *spent) string {
 	u, factor := m.measure(l.Unit)
-	return fmt.Sprintf("%s: %s %s × %s", l.Label, grouped(fmt.Sprintf("%.0f", l.size*factor)), u, m.cents(l.Price/factor))
+	return fmt.Sprintf("%s: %s %s × %s", l.Label, grouped(fmt.Sprintf("%.0f", l.size*factor)), u, m.price(l.Price/factor))
 }
 
 // YearsCounted says how amounts of the counted time become amounts a year, so
