@@ -28,6 +28,10 @@ func (v *Quality) PairTable() cells.Table {
 			cells.Texts("in all", v.Money.mean(a.Total), v.Money.mean(b.Total), v.Money.plus(more.Total)))
 		t.Rows[len(t.Rows)-1].Strong = true
 	}
-	t.Notes = []string{"A plus is dearer, a minus cheaper; ± holds the difference in 95 of 100 studies like this one. “In all” has margin given up and other costs beside the four classes."}
+	noteHead(&t, len(t.Columns)-1, "A plus is dearer, a minus cheaper; ± holds the difference in 95 of 100 studies like this one.")
+	if q.Margins {
+		t.Notes = append(t.Notes, "With margin given up and other costs beside the four classes.")
+		t.Rows[len(t.Rows)-1].Cells[0].Notes = []int{1}
+	}
 	return t
 }

@@ -271,7 +271,8 @@ func (v *Quality) TotalTable(q *study.Quality) cells.Table {
 		t.Rows = append(t.Rows, row)
 	}
 	if q.Margins {
-		t.Notes = []string{fmt.Sprintf("margin given up and other costs are against “%s”, which ships most", v.name(q, q.Most))}
+		noteHead(&t, 2, fmt.Sprintf("Against “%s”, which ships most.", v.name(q, q.Most)))
+		markHead(&t, 3, 0)
 	}
 	return t
 }

@@ -93,7 +93,7 @@ func (m Money) Totals(lines []Traced) cells.Table {
 	}
 	row("wear of molds, not in the costs", n[money.Wear], sum[money.Wear])
 	row("molds bought for worn ones, as cash, not in the costs", n[money.Purchase], sum[money.Purchase])
-	t.Notes = []string{"Added up in full before rounding; quantities and prices of the lines are rounded for print, to five digits or more."}
+	noteHead(&t, 2, "Added up in full before rounding; quantities and prices of the lines are rounded for print, to five digits or more.")
 	return t
 }
 

@@ -107,7 +107,7 @@ func (e *Exposure) Fire() cells.Table {
 	}
 	t.Rows = []cells.Row{
 		cells.Texts("styrene in the exhaust of a booth at the peak¹", ppm, rounded(exposure.QuarterLEL(b.LEL))+nb+"ppm", below),
-		cells.Texts("to dilute the solvent of one flush of a pumped gun²", flush, "", ""),
+		cells.Texts("to dilute the solvent of one flush of a pumped gun²", flush, "–", "–"),
 	}
 	t.Notes = []string{
 		fmt.Sprintf("NFPA 33, section 7.2: 25 %% of the lower explosive limit, here %s %% by volume; %s of styrene at the mean, %s times that at the peak.", significant(b.LEL, 2), e.rate(b.KgPerHour), significant(b.Peak, 2)),

@@ -100,9 +100,11 @@ func (p *Permit) Materials() cells.Table {
 		}
 	}
 	if len(unused) > 0 {
-		table.Notes = append(table.Notes, "Not used: "+and(unused)+".")
+		noteHead(&table, 0, "Not used: "+and(unused)+".")
 	}
-	table.Notes = append(table.Notes, p.leftOut()...)
+	for _, text := range p.leftOut() {
+		noteHead(&table, 0, text)
+	}
 	return table
 }
 
@@ -158,7 +160,7 @@ func (p *Permit) Contents() cells.Table {
 	}
 	for i := range p.Ledger.Setup.Materials {
 		if m := &p.Ledger.Setup.Materials[i]; m.Operation == permit.Solvent && m.HAP > permit.SolventLimit {
-			table.Notes = append(table.Notes, fmt.Sprintf("%s has %s %% HAP; cleaning solvents may have %s %% (§63.5734, from memory).", m.Name, fixed(m.HAP, 1), fixed(permit.SolventLimit, 0)))
+			noteHead(&table, 0, fmt.Sprintf("%s has %s %% HAP; cleaning solvents may have %s %% (§63.5734, from memory).", m.Name, fixed(m.HAP, 1), fixed(permit.SolventLimit, 0)))
 		}
 	}
 	return table

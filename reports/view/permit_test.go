@@ -15,8 +15,8 @@ import (
 )
 
 // samplePermit is a ledger of two replications, of 10 and 20 boats a month; a
-// boat takes 8 kg of gel coat and nothing else.
-func samplePermit(limit float64) *Permit {
+// boat takes 8 kg of gel coat and nothing else, but for more materials.
+func samplePermit(limit float64, more ...permit.Material) *Permit {
 	start := shift.DateOf(2027, 1, 4)
 	s := &permit.Setup{Cap: limit,
 		Plant:     permit.Plant{Start: start, To: shift.Midnight(start, shift.DateOf(2029, 1, 4)), Parts: []permit.Part{{Area: 10, Film: 0.5}}, Models: []string{"skiff"}},
@@ -24,6 +24,7 @@ func samplePermit(limit float64) *Permit {
 		Materials: []permit.Material{{Name: "gel coat", Operation: permit.PigmentedGel, HAP: 33, Styrene: 33, Averaged: true, For: []permit.Use{permit.GelCoat}, Share: 1}},
 		Steps:     permit.Steps{Film: 0.0254, GelHAP: 3},
 	}
+	s.Materials = append(s.Materials, more...)
 	var counts []*permit.Counts
 	for rep := range 2 {
 		c := &permit.Counts{}
