@@ -18,6 +18,9 @@ func BoardText(w io.Writer, v *board.View, style table.Style) error {
 	if _, err := io.WriteString(w, table.Wrap(v.Headline(), style)+"\n"); err != nil {
 		return err
 	}
+	if err := warned(w, v.Warned, style); err != nil {
+		return err
+	}
 	if v.If != nil {
 		if err := effectText(w, v, style); err != nil {
 			return err
@@ -40,6 +43,16 @@ func BoardText(w io.Writer, v *board.View, style table.Style) error {
 	}
 	for _, line := range append(lines, board.Caution) {
 		if _, err := io.WriteString(w, table.Wrap(line, style)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// warned writes what a reader must know of a floor.
+func warned(w io.Writer, lines []string, style table.Style) error {
+	for _, line := range lines {
+		if _, err := io.WriteString(w, table.Wrap("Mind: "+line, style)+"\n"); err != nil {
 			return err
 		}
 	}

@@ -49,6 +49,7 @@ func hoursOr(h float64) csv.Cell {
 type boardDocument struct {
 	Answer  string     `json:"answer"`
 	Morning string     `json:"morning"`
+	Warned  []string   `json:"mind"` // what a reader must know of the floor
 	Futures int        `json:"futures"`
 	Left    int        `json:"left_out"`
 	Days    []boardDay `json:"days"`
@@ -130,7 +131,7 @@ type boardBooth struct {
 
 // BoardJSON writes a board in full.
 func BoardJSON(w io.Writer, v *board.View) error {
-	d := boardDocument{Answer: v.Headline(), Morning: v.Date(v.Setup.Start.At).String(), Futures: v.Futures, Left: v.Left, Days: []boardDay{}, If: ifOf(v)}
+	d := boardDocument{Answer: v.Headline(), Morning: v.Date(v.Setup.Start.At).String(), Warned: append([]string{}, v.Warned...), Futures: v.Futures, Left: v.Left, Days: []boardDay{}, If: ifOf(v)}
 	for i := range v.Days {
 		day := boardDay{Date: v.Date(v.Days[i].From).String(), Works: v.Days[i].Works, Things: append([]board.Row{}, v.Rows(i)...), Booths: []boardBooth{}}
 		for _, b := range v.Days[i].Booths {

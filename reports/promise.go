@@ -16,6 +16,9 @@ func PromiseText(w io.Writer, v *promise.View) error {
 	if _, err := io.WriteString(w, table.Wrap(v.Headline(), style)+"\n"); err != nil {
 		return err
 	}
+	if err := warned(w, v.Warned, style); err != nil {
+		return err
+	}
 	if err := spaced(w, v.Dates(), style); err != nil {
 		return err
 	}
@@ -56,6 +59,7 @@ type promiseDocument struct {
 	Surely   string         `json:"nine_times_in_10,omitempty"` // date
 	ByChance *float64       `json:"chance_by_date,omitempty"`   // with --by
 	Futures  int            `json:"futures"`
+	Warned   []string       `json:"mind"` // what a reader must know of the floor
 	Boats    []promiseBoat  `json:"boats"`
 	Later    []promiseLater `json:"orders_that_leave_later"`
 }
@@ -76,7 +80,7 @@ type promiseLater struct {
 // PromiseJSON writes a promise in full.
 func PromiseJSON(w io.Writer, v *promise.View) error {
 	d := promiseDocument{Answer: v.Headline(), Possible: v.Possible(), Even: v.Date(v.All.Surely(0.5)), Surely: v.Date(v.All.Surely(0.9)),
-		Futures: v.Futures, Boats: []promiseBoat{}, Later: []promiseLater{}}
+		Futures: v.Futures, Warned: append([]string{}, v.Warned...), Boats: []promiseBoat{}, Later: []promiseLater{}}
 	if v.By != clock.Never {
 		p := v.All.By(v.By)
 		d.ByChance = &p

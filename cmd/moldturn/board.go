@@ -22,7 +22,7 @@ func boardCommand() *command {
 	o.Inputs = inputPaths
 	return &command{
 		name:     "board",
-		synopsis: "the next weeks day by day: pulls, strips, spray lists, who is short",
+		synopsis: "the next weeks day by day: pulls, strips, sprays, who is short",
 		help: `Begins many futures from the floor as it stands and lays out, for each day, what
 happens in most of them: the pulls with ready times and the crew, the strips with
 the day that costs least, the spray list of each booth in an order of colors with
@@ -115,7 +115,7 @@ func (o *boardFlags) weighed(c *Context, f *shopFloor, start *scenarios.FloorSta
 
 // view joins a board with its names.
 func (o *boardFlags) view(f *shopFloor, start *scenarios.FloorStart, b *ahead.Board) *board.View {
-	v := &board.View{Board: b, Plant: f.Base.Value.At("name").Text(), Futures: b.Setup.Futures, Molds: f.moldNames()}
+	v := &board.View{Board: b, Plant: f.Base.Value.At("name").Text(), Futures: b.Setup.Futures, Molds: f.moldNames(), Warned: f.Warned}
 	for _, order := range start.Orders {
 		v.Orders = append(v.Orders, order.Name)
 	}

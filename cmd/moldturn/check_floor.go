@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -11,7 +12,6 @@ import (
 
 	"moldturn/scenarios"
 	"moldturn/scenarios/floor"
-	"moldturn/sim"
 	"moldturn/sim/param/guess"
 )
 
@@ -61,6 +61,7 @@ func (f *floorFolder) complaints() []string {
 
 // morningFlag is a date with or without a time.
 type morningFlag struct {
+	flag  string // "morning" without one
 	to    *floor.Moment
 	text  string
 	wrong string
@@ -71,7 +72,7 @@ func (m *morningFlag) Set(text string) error {
 	m.text, m.wrong = text, ""
 	at, err := floor.ParseMorning(text)
 	if err != nil {
-		m.wrong = "--morning: " + err.Error()
+		m.wrong = "--" + cmp.Or(m.flag, "morning") + ": " + err.Error()
 	}
 	*m.to = at
 	return nil
@@ -90,12 +91,13 @@ func (m *morningFlag) complaints() []string {
 	return []string{m.wrong}
 }
 
-// readFloor reads the floor that the flags name for a plan. The folder is
+// readFloor reads the floor that the flags name for the plan of a scenario. The folder is
 // opened for reading only, and nothing outside of it, links included. What is
 // wrong with the files is in the reading; the error is for folders that cannot
 // be opened.
-func readFloor(o *floorFlags, plan *sim.Plan) (*floor.Reading, error) {
-	opt := floor.Options{Name: o.Folder, Morning: o.Morning}
+func readFloor(o *floorFlags, s *scenarios.Scenario) (*floor.Reading, error) {
+	plan := s.Base.Plan()
+	opt := floor.Options{Name: o.Folder, Morning: o.Morning, Currency: s.Base.Value.At("currency").Text()}
 	root, err := os.OpenRoot(o.Folder)
 	if err == nil {
 		defer root.Close()
@@ -117,7 +119,7 @@ func readFloor(o *floorFlags, plan *sim.Plan) (*floor.Reading, error) {
 // checkFloor tells all about a floor. It fails if no run can start from it.
 func checkFloor(c *Context, s *scenarios.Scenario, o *floorFlags, warnings []warning, asJSON bool) error {
 	plan := s.Base.Plan()
-	r, err := readFloor(o, plan)
+	r, err := readFloor(o, s)
 	if err != nil {
 		return err
 	}

@@ -168,9 +168,10 @@ func (s floorSection) write(c *Context, r *floor.Reading) {
 		return
 	}
 	fmt.Fprintf(c.Stdout, "\n%s (%d)\n", s.title, len(all))
-	for i, n := range all {
+	groups := gathered(all, r)
+	for i, n := range groups {
 		if i == mostNotices {
-			fmt.Fprintf(c.Stdout, "and %d more; --json lists all\n", len(all)-i)
+			fmt.Fprintf(c.Stdout, "and %d more; --json lists all\n", len(groups)-i)
 			return
 		}
 		writeNotice(c, n)

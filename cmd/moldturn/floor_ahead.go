@@ -38,7 +38,8 @@ func (o *aheadFlags) add(f *pflag.FlagSet, purpose string) {
 // shopFloor is a scenario with the floor it stands on.
 type shopFloor struct {
 	*scenarios.Scenario
-	Floor *floor.Floor
+	Floor  *floor.Floor
+	Warned []string // what a reader of an answer must know of the floor
 }
 
 // openFloor loads a scenario and the floor that the flags name.
@@ -50,14 +51,21 @@ func openFloor(name string, o *aheadFlags) (*shopFloor, error) {
 	if err != nil {
 		return nil, err
 	}
-	r, err := readFloor(&o.Floor, s.Base.Plan())
+	r, err := readFloor(&o.Floor, s)
 	if err != nil {
 		return nil, err
 	}
 	if r.Floor == nil {
 		return nil, failed(fatalHint(r), "%s: no run can start from this floor; see: moldturn check %s --floor %s", o.Floor.Folder, name, o.Floor.Folder)
 	}
-	return &shopFloor{s, r.Floor}, nil
+	warned := r.Warnings()
+	if n := len(warned); n > 0 {
+		warned[n-1] += fmt.Sprintf(" See: moldturn check %s --floor %s", name, o.Floor.Folder)
+		if !o.Floor.Morning.IsZero() {
+			warned[n-1] += fmt.Sprintf(" --morning %q", o.Floor.Morning.String())
+		}
+	}
+	return &shopFloor{s, r.Floor, warned}, nil
 }
 
 // from makes the futures of a floor, up to some weeks ahead.

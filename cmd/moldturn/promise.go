@@ -31,7 +31,7 @@ type promiseFlags struct {
 func promiseCommand() *command {
 	o := &promiseFlags{}
 	o.Inputs = inputPaths
-	o.by.to = &o.By
+	o.by.flag, o.by.to = "by", &o.By
 	return &command{
 		name:     "promise",
 		synopsis: "the date by which some boats can leave, and whom that delays",
@@ -112,7 +112,7 @@ func (o *promiseFlags) promise(c *Context, f *shopFloor, boat sim.StartOrder) (*
 func (o *promiseFlags) view(f *shopFloor, start *scenarios.FloorStart, setup *ahead.Setup, p *ahead.Promise, boat sim.StartOrder) *promise.View {
 	plan := setup.Plan
 	v := &promise.View{Promise: p, Plant: f.Base.Value.At("name").Text(), Boat: boatWords(plan, boat), Names: orderNames(plan, start), Model: int(boat.Model),
-		Paper: byHand(f.Base), Morning: setup.Start.At, First: plan.Start, By: clock.Never, Futures: setup.Futures}
+		Paper: byHand(f.Base), Morning: setup.Start.At, First: plan.Start, By: clock.Never, Futures: setup.Futures, Warned: f.Warned}
 	if !o.By.IsZero() {
 		v.By = shift.Midnight(plan.Start, o.By.Date) + clock.Day
 	}

@@ -165,7 +165,7 @@ func (q *whatIf) down(name, days []string) (c ahead.Change, fault string) {
 	}
 	start := q.plan.Start
 	row := sim.StartDown{Place: place, Unit: unit, From: shift.Midnight(start, from), To: shift.Midnight(start, to) + clock.Day}
-	return ahead.Change{Words: words + " down " + span(from, to), Down: []sim.StartDown{row}}, ""
+	return ahead.Change{Words: words + " down " + q.span(from, to), Down: []sim.StartDown{row}}, ""
 }
 
 func unknown(what, found string, names []string) string {
@@ -208,12 +208,24 @@ func (q *whatIf) out(who, days []string) (c ahead.Change, fault string) {
 	if fault != "" {
 		return c, fault
 	}
+	if n := q.crew(craft); people > n {
+		return c, fmt.Sprintf("%d of %s, and the crew is %d, allowed: 1 to %d", people, q.plan.Crafts[craft].Name, n, n)
+	}
 	from, to, fault := q.days(days, q.today())
 	if fault != "" {
 		return c, fault
 	}
 	row := sim.StartOut{Craft: craft, People: people, From: from.DaysSince(q.plan.Start), To: to.DaysSince(q.plan.Start)}
-	return ahead.Change{Words: fmt.Sprintf("%d of %s out %s", people, q.plan.Crafts[craft].Name, span(from, to)), Out: []sim.StartOut{row}}, ""
+	return ahead.Change{Words: fmt.Sprintf("%d of %s out %s", people, q.plan.Crafts[craft].Name, q.span(from, to)), Out: []sim.StartOut{row}}, ""
+}
+
+// crew is how many people a craft has on all shifts.
+func (q *whatIf) crew(craft int16) int {
+	n := 0
+	for _, c := range q.plan.Crafts[craft].Crews {
+		n += c.People
+	}
+	return n
 }
 
 // stuck reads "mold RH-2 stuck"; without days it is for a week.
@@ -277,6 +289,18 @@ func (q *whatIf) worked(day shift.Date, craft int16) bool {
 		}
 	}
 	return true
+}
+
+// span names the days that count: those before the morning are over.
+func (q *whatIf) span(from, to shift.Date) string {
+	if from.Before(q.morning) {
+		over := "is"
+		if from != q.morning.AddDays(-1) {
+			over = "are"
+		}
+		return fmt.Sprintf("%s (%s %s over)", span(q.morning, to), span(from, q.morning.AddDays(-1)), over)
+	}
+	return span(from, to)
 }
 
 func span(from, to shift.Date) string {

@@ -101,7 +101,7 @@ func orderFile() File {
 			{Name: "due", Doc: "the date promised", Also: []string{"due date", "promised", "promise date", "ship by", "delivery", "delivery date", "ship date", "needed by", "wanted"}, date: true,
 				Gap: "it is never late and waits behind all orders with a date"},
 			{Name: "priority", Doc: "0 to 100, or low, normal, high, rush; higher first", Also: []string{"prio", "urgent", "urgency", "rush", "hot"}},
-			{Name: "price", Doc: "of the boat, in the scenario's money", Also: []string{"value", "amount", "selling price", "net price"}},
+			{Name: "price", Doc: "of the boat; read and checked, and not used in any answer", Also: []string{"value", "amount", "selling price", "net price"}},
 		}}
 }
 

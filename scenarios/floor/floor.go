@@ -106,7 +106,7 @@ type Order struct {
 	Arrived  Moment  // when it was taken; zero: before the morning
 	Due      Moment  // zero: no date promised
 	Priority int8    // 0 to 100, higher first; 0 where nothing is said
-	Price    float64 // in the money of the scenario; 0 where nothing is said
+	Price    float64 // as written, in whatever money; 0 where nothing is said. No answer uses it
 	Begun    bool    // a part of it is in Floor.Work
 }
 

@@ -2,6 +2,7 @@ package floor
 
 import (
 	"fmt"
+	"strings"
 
 	"moldturn/sim"
 )
@@ -31,9 +32,7 @@ func (t *table) readOrders() {
 		}
 		o := Order{Place: l.place(-1), ID: t.r.names.meant(id), Number: 1, Model: int16(model), Color: l.color("color"), Band: l.color("band"),
 			Arrived: l.moment("arrived"), Due: l.moment("due"), Priority: l.priority()}
-		if x, ok := l.amount("price", &amount{units: []string{"k", "usd", "eur", "$", "€"}, low: 0, high: 1e8, scale: map[string]float64{"k": 1000}}); ok {
-			o.Price = x
-		}
+		o.Price = l.price()
 		count, ok := l.quantity()
 		if !ok || l.bad {
 			return
@@ -47,6 +46,55 @@ func (t *table) readOrders() {
 			t.r.orders = append(t.r.orders, entry[Order]{l, o, idKey(o.ID)})
 		}
 	})
+	t.pricesTold()
+}
+
+// priceAmount is a price, with or without a sign of a currency.
+func priceAmount() *amount {
+	return &amount{units: []string{"k", "usd", "eur", "$", "€", "gbp", "£"}, low: 0, high: 1e8, scale: map[string]float64{"k": 1000}}
+}
+
+// price is what a boat is sold for, 0 where nothing is said. A price that
+// carries another currency than the scenario, or than the first price, is in
+// doubt.
+func (l *line) price() float64 {
+	x, ok := l.amount("price", priceAmount())
+	if !ok {
+		return 0
+	}
+	t := l.t
+	t.prices++
+	sign := currencyOf(l.cells[t.column("price")])
+	switch {
+	case sign == "":
+	case t.r.currency == "":
+		t.r.currency = sign
+	case sign != t.r.currency:
+		l.doubtful("price", "another currency", fmt.Sprintf("price %q is in %s, and other amounts are in %s", l.cells[t.column("price")], sign, t.r.currency),
+			"amounts are not converted", "none: no answer uses the price")
+	}
+	return x
+}
+
+// signs are what an amount may carry for a currency.
+var signs = []struct{ word, sign string }{{"$", "$"}, {"usd", "$"}, {"€", "€"}, {"eur", "€"}, {"£", "£"}, {"gbp", "£"}}
+
+// currencyOf is the sign of the currency of an amount, "" for none.
+func currencyOf(s string) string {
+	for _, x := range signs {
+		if strings.Contains(strings.ToLower(s), x.word) {
+			return x.sign
+		}
+	}
+	return ""
+}
+
+// pricesTold says once that prices are read and not used.
+func (t *table) pricesTold() {
+	if t.prices > 0 {
+		c := t.column("price")
+		t.r.say(Notice{Place: t.place(t.sheet.Header, t.head.where[c]+1), Level: Told, Rule: "price not used", Message: fmt.Sprintf("price is read in %s, and no answer uses it: margins are those of the scenario", plural(t.prices, "row"))})
+	}
 }
 
 // sells tells whether a model is built in a color.

@@ -16,6 +16,8 @@ import (
 type Options struct {
 	Name    string // of the folder, for the Floor
 	Morning Moment // zero: the day after the last entry of the files
+
+	Currency string // sign of the scenario's amounts, for prices; "" for that of the first price
 }
 
 // Read reads the floor files of a folder for a plan. Only files of the folder
@@ -23,7 +25,7 @@ type Options struct {
 // a floor from being made is a Notice of the level Fatal, and Reading.Floor is
 // nil then.
 func Read(dir fs.FS, plan *sim.Plan, o Options) *Reading {
-	r := &reader{names: &names{plan: plan, aliases: map[string]string{}, used: map[string]bool{}}, floor: &Floor{Name: o.Name, Morning: o.Morning}}
+	r := &reader{names: &names{plan: plan, aliases: map[string]string{}, used: map[string]bool{}}, floor: &Floor{Name: o.Name, Morning: o.Morning}, currency: currencyOf(o.Currency)}
 	grids := r.grids(dir)
 	if r.fatal() {
 		return r.reading()
@@ -49,7 +51,7 @@ func Read(dir fs.FS, plan *sim.Plan, o Options) *Reading {
 
 // reading is what was found.
 func (r *reader) reading() *Reading {
-	out := &Reading{Floor: r.floor, Notices: sortNotices(r.notices)}
+	out := &Reading{Floor: r.floor, Notices: sortNotices(r.notices), First: r.first, Last: r.last, Early: r.early}
 	for _, s := range r.sheets {
 		slices.SortFunc(s.Rows, func(a, b Row) int { return a.Row - b.Row })
 		out.Sheets = append(out.Sheets, *s)

@@ -34,6 +34,9 @@ type Reading struct {
 	Floor   *Floor // nil if no floor can be made of the files
 	Sheets  []Sheet
 	Notices []Notice // in the order of their places
+
+	First, Last Moment // of the dated entries of molds and work; zero for none
+	Early       bool   // most of them are after the morning
 }
 
 // Sheet is one table of a file with the fate of each of its rows.

@@ -10,6 +10,7 @@ import (
 // settle holds the rows of all files against each other and against the plan,
 // and makes the Floor of those that stand.
 func (r *reader) settle(o Options) {
+	r.otherPlant()
 	r.morning(o)
 	r.future()
 	r.newest()
@@ -64,14 +65,21 @@ const farAhead = 4
 // day after the last entry.
 func (r *reader) morning(o Options) {
 	all := r.stamps()
+	if len(all) > 0 {
+		r.first, r.last = all[0].at, all[len(all)-1].at
+	}
 	if !o.Morning.IsZero() {
 		if len(all) > 0 {
+			r.early = all[len(all)/2].at.After(o.Morning)
 			r.stale(all, o.Morning)
 		}
 		return
 	}
 	for len(all) > 1 && all[len(all)-1].at.Date.DaysSince(all[len(all)-2].at.Date) > farAhead {
 		all = all[:len(all)-1]
+	}
+	if len(all) == 0 && r.fatal() {
+		return
 	}
 	if len(all) == 0 {
 		r.say(Notice{Level: Fatal, Rule: "no morning", Message: "no row of molds or work is dated, so the files do not say which morning this is", Hint: "say it with --morning 2027-03-08"})

@@ -25,6 +25,11 @@ type reader struct {
 	floor   *Floor
 	sheets  []*Sheet
 	notices []Notice
+
+	first, last Moment // of the dated entries of molds and work
+	early       bool   // most of them are after the morning
+
+	currency string // sign of the scenario's amounts, or of the first price that has one; "" where not known
 }
 
 // entry is a row that was read, with its line.
@@ -64,6 +69,8 @@ type table struct {
 	same   [][]int    // rows where a column of file says "the same"
 	blanks [][]int    // rows where a column of file says nothing
 	rows   int        // that are things
+
+	prices int // rows with a price
 }
 
 // line is a row of a table that is a thing.

@@ -91,7 +91,7 @@ var thirty = []struct {
 
 	{"a date of two readings that nothing tells apart", book, 2, floor.Used, []string{"5 ambiguous date"}},
 	{"several boats in a row, the same day either way, a price in money", book, 3, floor.Used, nil},
-	{"a 30th of February, a priority out of range", book, 4, floor.Used, []string{"5 not a date", "6 not a priority"}},
+	{"a 30th of February, a priority out of range, a price in other money", book, 4, floor.Used, []string{"5 not a date", "6 not a priority", "7 another currency"}},
 	{"a count in words", book, 5, floor.Dropped, []string{"4 not a number"}},
 	{"an order listed twice", book, 6, floor.Dropped, []string{"1 order listed twice"}},
 	{"a grand total", book, 7, floor.Skipped, nil},

@@ -47,7 +47,8 @@ func (r *reader) findMold(e *entry[Work]) {
 			continue
 		}
 		if m.Part != e.it.Part {
-			e.l.doubtful("mold", "mold of another part", fmt.Sprintf("mold %s is for the %s, and the part is the %s", m.ID, r.partName(m.Part), r.partName(e.it.Part)), "", missing)
+			e.l.doubtful("mold", "mold of another part", fmt.Sprintf("mold %s is for the %s, and the part in it is the %s", m.ID, r.partName(m.Part), r.partName(e.it.Part)), "one of the two is written wrong",
+				missing+fmt.Sprintf("; mold %s is taken as the mold log has it, or as ready", m.ID))
 			return
 		}
 		e.it.Mold = i

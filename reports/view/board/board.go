@@ -19,6 +19,7 @@ type View struct {
 	Futures int
 	Orders  []string      // what the orders of the start are called; "" for none
 	Molds   []string      // what the shop calls the molds of the plan
+	Warned  []string      // what a reader must know of the floor before all else; nil for nothing
 	Assumed []string      // what was assumed to begin
 	If      *ahead.Effect // what the changes do under which the board is drawn up; nil without any
 }

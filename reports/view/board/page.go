@@ -2,6 +2,7 @@ package board
 
 import (
 	"fmt"
+	"strings"
 
 	"moldturn/reports/cells"
 	"moldturn/reports/page"
@@ -10,7 +11,7 @@ import (
 
 // Page is the board for the wall, a sheet for each day.
 func (v *View) Page() page.Page {
-	p := page.Page{Title: v.Plant + ": the coming days", Lead: v.Headline(), Foot: append(v.Basis(), Caution)}
+	p := page.Page{Title: v.Plant + ": the coming days", Lead: strings.Join(append([]string{v.Headline()}, v.Warned...), " "), Foot: append(v.Basis(), Caution)}
 	if v.If != nil {
 		p.Sections = append(p.Sections, v.ifSheet())
 	}
@@ -86,17 +87,28 @@ func (v *View) sheet(day int) page.Section {
 	d := &v.Days[day]
 	s := page.Section{Heading: v.LongDay(d.From)}
 	lines := 0.0
+	warned := v.warned()
 	for rows := 12; rows > 2; rows-- {
-		if s.Blocks, lines = blocks(v.layout(d), rows); lines <= mostLines {
+		if s.Blocks, lines = blocks(v.layout(d), rows); lines+3*float64(len(warned)) <= mostLines {
 			break
 		}
 	}
 	if len(s.Blocks) == 0 {
 		s.Blocks = append(s.Blocks, page.Text("Nothing stands on this day."))
 	}
+	s.Blocks, lines = append(warned, s.Blocks...), lines+3*float64(len(warned))
 	s.Blocks = append(s.Blocks, page.Small(fmt.Sprintf("%s, from the floor of %s. Chances are those of the model, not proven on a real shop; things under 1 in 10 are left out. %s", v.Plant, v.Day(v.Setup.Start.At), Caution)))
 	s.Wall = size(lines)
 	return s
+}
+
+// warned is what a reader of a sheet must know of the floor.
+func (v *View) warned() []page.Block {
+	var out []page.Block
+	for _, line := range v.Warned {
+		out = append(out, page.Remark("Mind: "+line))
+	}
+	return out
 }
 
 // blocks are the tables of a sheet, of some rows at most, and about how many

@@ -25,6 +25,7 @@ type View struct {
 	First   shift.Date // of the plan
 	By      clock.Time // the day asked for ends here; clock.Never: none was
 	Futures int
+	Warned  []string // what a reader must know of the floor before all else; nil for nothing
 	Assumed []string
 }
 
