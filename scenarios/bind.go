@@ -134,7 +134,11 @@ func (b *binder) items(br *branch, n *node, v *Value) {
 	}
 	low, high := br.row.Limits()
 	if count := float64(len(n.items)); count < low || count > high {
-		b.complain(v, v.at, fmt.Sprintf("%s has %d items", v.path, len(n.items)), rangeText(param.Count, low, high, ""), "")
+		allowed := rangeText(param.Count, low, high, "")
+		if low == high {
+			allowed = fmt.Sprintf("just %.0f: %s", low, br.row.Doc)
+		}
+		b.complain(v, v.at, fmt.Sprintf("%s has %d items", v.path, len(n.items)), allowed, "")
 	}
 }
 

@@ -82,8 +82,11 @@ func percent(share float64) string {
 func (v *Invest) Findings() []string {
 	r, _ := v.Deciding()
 	out := []string{v.capacityLine()}
+	if text := v.twoQuestions(); text != "" {
+		out = append(out, text)
+	}
 	return append(out,
-		fmt.Sprintf("The chance that it pays is over the luck of the plant: in %d of %d repeats %s of it, taken for every year of use, would pay. The chance that buyers come is not in it: each column takes its demand as given.", r.Pays, r.Of, count(v.Years, "year")),
+		fmt.Sprintf("The chance that it pays is over the luck of the plant: in %s %s of it, taken for every year of use, would pay. The chance that buyers come is not in it: each column takes its demand as given.", aboveZero(r), count(v.Years, "year")),
 		"Cash and wear are two views of the same molds and are never added: the cash view pays for them once, the wear view spreads their price over turns. Amounts are before taxes.")
 }
 

@@ -28,7 +28,11 @@ func (v *Quality) PairTable() cells.Table {
 			cells.Texts("in all", v.Money.mean(a.Total), v.Money.mean(b.Total), v.Money.plus(more.Total)))
 		t.Rows[len(t.Rows)-1].Strong = true
 	}
-	noteHead(&t, len(t.Columns)-1, "A plus is dearer, a minus cheaper; ± holds the difference in 95 of 100 studies like this one.")
+	note := "A plus is dearer, a minus cheaper"
+	if !v.once() {
+		note += "; ± holds the difference in 95 of 100 studies like this one"
+	}
+	noteHead(&t, len(t.Columns)-1, note+".")
 	if q.Margins {
 		t.Notes = append(t.Notes, "With margin given up and other costs beside the four classes.")
 		t.Rows[len(t.Rows)-1].Cells[0].Notes = []int{1}

@@ -7,6 +7,7 @@ import (
 
 	"moldturn/reports/cells"
 	"moldturn/sim/money"
+	"moldturn/sim/stats"
 	"moldturn/sim/study"
 )
 
@@ -41,6 +42,9 @@ func (v *Quality) name(q *study.Quality, i int) string { return q.Policies[i].Ru
 func (v *Quality) Headline() string {
 	q := v.Main()
 	text := fmt.Sprintf("“%s” costs least: %s a year %s.", v.name(q, q.Least), v.Money.mean(q.Policies[q.Least].Total), v.counted(q))
+	if v.once() {
+		return text + " One repeat does not show which of the others are dearer by more than luck."
+	}
 	var near, far []string
 	for i := range q.Policies {
 		switch p := &q.Policies[i]; {
@@ -52,13 +56,36 @@ func (v *Quality) Headline() string {
 		}
 	}
 	if len(near) > 0 {
-		text += " The valley is flat: not clearly dearer are " + listed(near) + "."
+		text += v.valley(q, near)
 	}
 	if len(far) > 0 {
 		text += " Clearly dearer: " + listed(far) + "."
 	}
 	return text
 }
+
+// flatValley is the share of the least total within which policies that are not
+// clearly dearer count as a flat valley (a rule of this report, no source).
+const flatValley = 0.1
+
+// valley names the policies that are not clearly dearer, and by how much they may
+// be; it is called flat only where that is little.
+func (v *Quality) valley(q *study.Quality, near []string) string {
+	widest := stats.Summary{}
+	for i := range q.Policies {
+		if x := q.Policies[i].More; i != q.Least && q.Policies[i].NotWorse && x.High > widest.High {
+			widest = x.Summary
+		}
+	}
+	most := v.Money.whole(widest.High, grain(widest.Half))
+	if widest.High <= flatValley*q.Policies[q.Least].Total.Mean {
+		return fmt.Sprintf(" The valley is flat: not clearly dearer are %s, by %s a year at most.", listed(near), most)
+	}
+	return fmt.Sprintf(" Not clearly dearer are %s, but these repeats leave up to %s a year open; more repeats would tell how flat the valley is.", listed(near), most)
+}
+
+// once says that there is one repeat, which has no intervals.
+func (v *Quality) once() bool { return len(v.Base().Outcomes) < 2 }
 
 func (v *Quality) counted(q *study.Quality) string {
 	if q.Margins {
@@ -78,6 +105,9 @@ func listed(words []string) string {
 // Findings are the sentences under the headline.
 func (v *Quality) Findings() []string {
 	out := []string{v.pair(), v.breakEven(), v.molds()}
+	if v.once() {
+		out = []string{v.pair(), "One repeat does not show from which warranty claim on stripping often pays, nor whether mold time costs boats: simulate two or more (--replications)."}
+	}
 	if text := v.beyond(); text != "" {
 		out = append(out, text)
 	}
@@ -204,7 +234,7 @@ func (v *Quality) withOrders() string {
 	text := fmt.Sprintf("With the orders as they come, “%s” costs least: %s a year", v.name(q, q.Least), v.Money.mean(q.Policies[q.Least].Total))
 	var near []string
 	for i := range q.Policies {
-		if i != q.Least && q.Policies[i].NotWorse {
+		if i != q.Least && q.Policies[i].NotWorse && !v.once() {
 			near = append(near, "“"+v.name(q, i)+"”")
 		}
 	}

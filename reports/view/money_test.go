@@ -110,6 +110,9 @@ func TestQualityHeadlineTellsValleyFromSlope(t *testing.T) {
 	says(t, v.Headline(), "“every 7” costs least")
 	says(t, v.Headline(), "not clearly dearer are “every 5”")
 	says(t, v.Headline(), "Clearly dearer: “every 3”")
+	says(t, v.Headline(), "The valley is flat: not clearly dearer are “every 5”, by $9 a year at most.") // 1 + 3·√2.5/√5 · 3.961, t of 4 degrees of freedom at 1 − 0.05/6, Bonferroni for three pairs
+	wide := qualityOf(cheap, runs("every 5", func(l float64) *money.Ledger { return ledger(101-2000*l, 9000, 1000, 50000, 50, 40, 12) }))
+	says(t, wide.Headline(), "Not clearly dearer are “every 5”, but these repeats leave up to $4,000 a year open")
 	found := strings.ReplaceAll(strings.Join(v.Findings(), "\n"), nb, " ")
 	says(t, found, "Mold time binds: “every 5” ships +5.0 ± 2.0 boats a year against “every 3”")
 	says(t, found, "“every 3” pays against “every 7” once a warranty claim costs")

@@ -20,13 +20,17 @@ const (
 
 // judge sorts by the interval of the worth. Useless is a purchase that is not
 // clearly a gain at all and would not pay at the upper end of its interval
-// either; what costs nothing is useless only without a clear gain.
+// either; what costs nothing is useless only without a clear gain. One repeat, and
+// two or more that are too few to tell, show that something is useless only where
+// it changes nothing.
 func (v *Invest) judge(r *study.Returns) payVerdict {
 	gains := r.Gain.Clear && r.Gain.Mean > 0
 	switch {
 	case r.Worth.Known() && r.Worth.Low > 0:
 		return pays
-	case !gains && (!r.Worth.Known() || r.Worth.High <= 0):
+	case !gains && r.Worth.Known() && r.Worth.High <= 0:
+		return useless
+	case !r.Worth.Known() && r.Gain.Mean == 0 && r.Worth.Mean <= 0:
 		return useless
 	case r.Worth.Known() && r.Worth.High < 0:
 		return loses
@@ -36,7 +40,7 @@ func (v *Invest) judge(r *study.Returns) payVerdict {
 
 // said is a verdict on one kind of demand in words, after "it".
 func (v *Invest) said(r *study.Returns) string {
-	n := fmt.Sprintf("net present value %s, in %d of %d repeats above zero", v.Money.amount(r.Worth), r.Pays, r.Of)
+	n := v.worthOf(r)
 	switch v.judge(r) {
 	case pays:
 		return "pays (" + n + ")"
@@ -53,8 +57,8 @@ func (v *Invest) Headline() string {
 	name := "“" + v.with().Name + "”"
 	over := fmt.Sprintf("over %s of use at %s, %s paid", count(v.Investment.Life, "year"), percent(v.Investment.Rate), v.Money.whole(v.Investment.Purchase, 1))
 	if v.judge(r) == useless {
-		return fmt.Sprintf("%s brings no gain: %s. Contribution changes by %s a year; net present value %s %s, in %d of %d repeats above zero.",
-			name, v.limitedBy(dated), v.Money.plus(r.Gain), v.Money.amount(r.Worth), over, r.Pays, r.Of)
+		return fmt.Sprintf("%s brings no gain: %s. Contribution changes by %s a year; net present value %s %s, in %s above zero.",
+			name, v.limitedBy(dated), v.Money.plus(r.Gain), v.Money.amount(r.Worth), over, aboveZero(r))
 	}
 	if v.Full == nil || v.Dated == nil {
 		return fmt.Sprintf("%s %s: %s %s.", name, v.demandWords(dated), v.said(r), over)
@@ -70,7 +74,33 @@ func (v *Invest) Headline() string {
 }
 
 func (v *Invest) worthOf(r *study.Returns) string {
-	return fmt.Sprintf("net present value %s, in %d of %d repeats above zero", v.Money.amount(r.Worth), r.Pays, r.Of)
+	return fmt.Sprintf("net present value %s, in %s above zero", v.Money.amount(r.Worth), aboveZero(r))
+}
+
+// aboveZero is "2 of 4 repeats".
+func aboveZero(r *study.Returns) string {
+	return fmt.Sprintf("%d of %s", r.Pays, count(r.Of, "repeat"))
+}
+
+// twoQuestions reconciles the interval of the worth with the chance that it
+// pays, which look alike and are not: the one is of the mean over all luck, the
+// other of one run of luck. Empty with one repeat, which has no interval.
+func (v *Invest) twoQuestions() string {
+	text := ""
+	for _, d := range v.demands() {
+		x := d.r.Worth
+		if !x.Known() || v.judge(d.r) != unclear {
+			continue
+		}
+		g := grain(x.Half)
+		text += fmt.Sprintf(" %s, the mean may lie anywhere from %s to %s, and %s end above zero: neither shows whether it pays.",
+			map[bool]string{true: "With the orders as they come", false: "If every boat sells"}[d.dated], v.Money.whole(x.Low, g), v.Money.whole(x.High, g), aboveZero(d.r))
+	}
+	r, _ := v.Deciding()
+	if !r.Worth.Known() {
+		return ""
+	}
+	return "Net present value and chance put two questions to the same repeats. ± is how well the mean over all luck is known, and narrows with more repeats; the chance is how often one run of luck ends above zero, and does not." + text
 }
 
 // chance is the share of luck that makes it pay, with the interval of E. B.

@@ -21,6 +21,10 @@ func (m Money) plus(d stats.Difference) string {
 // dearer puts a difference of costs in words.
 func (m Money) dearer(d stats.Difference) string {
 	switch {
+	case d.N == 1 && d.Mean < 0:
+		return "in the one repeat " + m.whole(-d.Mean, 1) + " a year cheaper"
+	case d.N == 1:
+		return "in the one repeat " + m.whole(d.Mean, 1) + " a year dearer"
 	case !d.Clear:
 		return "not clearly dearer or cheaper (" + m.amount(d.Summary) + " a year)"
 	case d.Mean > 0:

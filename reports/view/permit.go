@@ -134,11 +134,12 @@ func (p *Permit) averagingSentence(months []study.PermitMonth) string {
 	return fmt.Sprintf("At its worst month-end %s would not keep to 40 CFR 63 Subpart VVVV; averaged emissions reach %s of the limit.", p.repeats(fails), perHundred(worst))
 }
 
-// capSentence says when a cap is passed, and how many boats are left.
+// capSentence says when a cap is passed, and how many boats are left; or that no
+// cap is given.
 func (p *Permit) capSentence() string {
 	limit := p.Ledger.Setup.Cap
 	if limit <= 0 {
-		return ""
+		return " No cap is given (permit.cap), so nothing is held against one."
 	}
 	t := p.ton()
 	by, never := p.Ledger.Crossings(limit)
