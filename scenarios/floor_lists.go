@@ -38,6 +38,7 @@ func (c *floorConversion) stands(m *floor.Mold, row *sim.StartMold) sim.Stands {
 	case floor.Reserve:
 		return sim.MoldInReserve
 	case floor.OutOfUse:
+		row.Renewed = m.Renewed
 		if !m.Back.IsZero() {
 			row.Back = max(m.Back.Instant(c.plan.Start), c.out.Start.At)
 		}

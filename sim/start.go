@@ -37,6 +37,7 @@ type StartMold struct {
 	Begun   clock.Time // InCare: when Step was begun; Unknown: it waits for it
 	Left    float64    // InCare: hours that a begun Step still takes; Unknown
 	Back    clock.Time // Away: when it comes back; Unknown: not in this run
+	Renewed bool       // Away: it comes back with a new surface, to be broken in
 }
 
 // Stands is what a mold does at the start.

@@ -59,6 +59,7 @@ func (r *Run) standMold(s *StartMold) {
 		m.state, m.reserve = resting, true
 	case MoldAway:
 		m.state, m.out = gone, true
+		r.newSurface(m, s)
 		if s.Back != Unknown && s.Back < r.plan.Length {
 			r.clk.At(max(s.Back, r.from), clock.Change, evBack, s.Mold)
 		}
@@ -98,8 +99,29 @@ func (r *Run) counters(m *mold, s *StartMold) {
 	}
 }
 
-// moldBack is the day on which a mold comes back that was away.
+// newSurface is that of a mold that is away and comes back new or renewed: like a
+// renewed one of the run it is waxed as its break-in asks before its first part.
+func (r *Run) newSurface(m *mold, s *StartMold) {
+	if s.Renewed {
+		m.renewals = 0
+		if limit := r.plan.Life.Limit; limit > 0 { // the renewal that is nearest to its turns
+			m.renewals = max(1, (m.turns+int32(limit)/2)/int32(limit))
+		}
+		m.surface, m.buildUp, m.since, m.strips, m.waxed, m.low = r.plan.Life.Surface, 0, 0, 0, 0, 0
+		m.breakIn, m.stripped = int8(r.plan.BreakIn.Turns()), true
+	}
+	if m.breakIn > 0 {
+		m.coats, m.coatsDue = 0, int32(r.coatsFor(m))
+	}
+}
+
+// moldBack is the day on which a mold comes back that was away. A new surface is
+// waxed first.
 func (r *Run) moldBack(i int32) {
+	if m := &r.molds[i]; m.coatsDue > 0 && int(r.waxStep(m.part)) < len(r.plan.Routes[r.plan.Parts[m.part].Care].Steps) {
+		r.care(i, r.moldKey(int(i)).At1(luckMold, 0), r.waxStep(m.part))
+		return
+	}
 	r.moldSpan(&r.molds[i])
 	r.molds[i].state = inUse
 	r.backInRotation(i)

@@ -226,6 +226,29 @@ func TestMoldsWhereTheyStand(t *testing.T) {
 	}
 }
 
+// A mold that is away until noon of Wednesday comes back. With an old surface it is
+// ready at once; resurfaced, or new, it is waxed first as its break-in asks, two
+// coats of an hour, then one before its second part. Lay-up takes 2 h.
+func TestMoldsThatComeBackAreBrokenIn(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		mold  StartMold
+		pulls []float64
+	}{
+		{"old", StartMold{Turns: 40, Since: 2}, []float64{62, 65, 68}},
+		{"resurfaced", StartMold{Turns: 40, Since: 2, Renewed: true}, []float64{64, 67, 70}},
+		{"new", StartMold{Turns: 0, Since: 0}, []float64{64, 67, 70}},
+	} {
+		s := moldShop(6, 2, Mold{})
+		s.p.BreakIn = policy.BreakIn{Coats: []int{2, 1}}
+		s.p.Demand = Demand{CancelLate: clock.Never}
+		c.mold.Stands, c.mold.Back, c.mold.When, c.mold.Surface = MoldAway, at(60), Unknown, Unknown
+		d := s.from(t, &Start{At: at(24), Molds: []StartMold{c.mold}, Orders: []StartOrder{wanted(0), wanted(0), wanted(0)}})
+		t.Log(c.name)
+		d.pullsAt(t, c.pulls...)
+	}
+}
+
 // What is left of a time of which some has passed, against textbooks: an
 // exponential time has no memory (Ross, Introduction to Probability Models, ch.
 // 5), of a uniform one the rest is uniform, of a constant one the difference.

@@ -50,7 +50,7 @@ func moldFile() File {
 				Gap: "its age is spread over the life of a mold: its surface and the day it is resurfaced are a guess"},
 			{Name: "turns since strip", Doc: "turns since the last strip", Also: []string{"since strip", "turns since last strip", "pulls since strip", "since last strip", "strip count", "since strip turns"},
 				Gap: "its counter is spread over the strip interval: its next strip may be early or late by up to the whole interval"},
-			{Name: "where", Doc: "ready, pulled, a step, a place, reserve, or out", Also: []string{"state", "status", "location", "place", "doing", "at"},
+			{Name: "where", Doc: "ready, pulled, a step, a place, reserve, out, or resurfacing: then it is broken in when it is back", Also: []string{"state", "status", "location", "place", "doing", "at"},
 				Gap: "it is taken as ready unless the work on the floor has a part in it: the first part in it may be promised too early"},
 			{Name: "since", Doc: "date, or date and time, since when it is there", Also: []string{"since when", "date", "as of", "updated", "last change", "last entry", "from", "when"}, date: true,
 				Gap: "what it does is taken as just begun: it is free later than in truth"},

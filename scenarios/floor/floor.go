@@ -37,6 +37,8 @@ type Mold struct {
 	When  Moment // since when it is in State; zero: not known
 	Back  Moment // for OutOfUse: when it comes back; zero: not known
 
+	Renewed bool // for OutOfUse: it comes back with a new surface, to be broken in
+
 	Work   int     // for Occupied: index into Floor.Work of the part in it; Unknown: none is listed
 	Luster float64 // of the last part pulled, 0 to 100; Unknown
 }

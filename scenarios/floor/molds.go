@@ -23,8 +23,12 @@ var stateWords = [][]string{
 	{},
 	{"occupied", "loaded", "full", "inuse", "partin", "haspart"},
 	{"reserve", "spare", "backup", "storage", "instorage", "yard", "onmaster", "idlereserve"},
-	{"out", "outofuse", "outofservice", "outofrotation", "stuck", "cracked", "damaged", "down", "patternshop", "repairshop", "scrapped", "retired", "resurfacing"},
+	{"out", "outofuse", "outofservice", "outofrotation", "stuck", "cracked", "damaged", "down", "patternshop", "repairshop", "scrapped", "retired", "resurfacing", "resurface", "resurfaced", "beingresurfaced"},
 }
+
+// renewedWords are those of molds that are out of use and come back with a new
+// surface.
+var renewedWords = []string{"resurfacing", "resurface", "resurfaced", "beingresurfaced"}
 
 // readMolds reads the mold log.
 func (t *table) readMolds() {
@@ -92,7 +96,7 @@ func (l *line) state(m *Mold) {
 		return
 	}
 	if w := word(written, stateWords); w >= 0 {
-		m.State = State(w)
+		m.State, m.Renewed = State(w), word(written, [][]string{renewedWords}) >= 0
 		return
 	}
 	if step, _ := n.step(part.Route, written); step != sim.None {

@@ -92,3 +92,14 @@ func TestTheFloorOfAnotherPlant(t *testing.T) {
 		t.Errorf("one known model: %+v", r.Notices)
 	}
 }
+
+// A mold that is being resurfaced is out, and comes back with a new surface; one
+// that is cracked comes back with its old one.
+func TestMoldsThatAreResurfaced(t *testing.T) {
+	r := read(t, "molds.csv", "id,model,part,where,since,back\nH1,Sedge 20,hull,Resurfacing,2027-05-03,2027-05-17\nH2,Sedge 20,hull,cracked,2027-05-03,2027-05-17\n")
+	for i, want := range []bool{true, false} {
+		if m := r.Floor.Molds[i]; m.State != floor.OutOfUse || m.Renewed != want || m.Back.IsZero() {
+			t.Errorf("%+v, want renewed %v", m, want)
+		}
+	}
+}
