@@ -53,6 +53,9 @@ func (p *Permit) MonthEnds() cells.Table {
 			}
 			row = cells.Texts(p.monthShort(n), fixed(m.Boats, 1), t.of(m.HAP), t.of(m.Rolling), t.of(m.Low)+" to "+t.of(m.High),
 				fixed(m.Emissions/p.small().kg, 0), fixed(m.Limit/p.small().kg, 0), share, keeps)
+			if len(p.Ledger.Ledgers) == 1 {
+				row.Cells[4].Text = "–" // one repeat has no range
+			}
 			if m.Over > 0 {
 				row.Cells[3].Notes = []int{1}
 			}

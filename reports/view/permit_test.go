@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"moldturn/reports/cells"
 	"moldturn/reports/page"
 	"moldturn/sim"
 	"moldturn/sim/clock"
@@ -84,6 +85,27 @@ func TestPermitPage(t *testing.T) {
 		if err := table.Check(); err != nil {
 			t.Error(err)
 		}
+	}
+}
+
+// One repeat has no range of repeats.
+func TestPermitOfOneRepeat(t *testing.T) {
+	p := samplePermit(200)
+	if rows := p.MonthEnds().Rows; rows[len(rows)-1].Cells[4].Text == "–" {
+		t.Error("two repeats have no range")
+	}
+	p.Ledger.Ledgers = p.Ledger.Ledgers[:1]
+	for _, table := range []cells.Table{p.MonthEnds(), p.Materials(), p.Contents(), p.Thresholds()} {
+		for _, r := range table.Rows {
+			for _, c := range r.Cells {
+				if strings.TrimSpace(c.Text) == "" || strings.Contains(c.Text, "NaN") || strings.Contains(c.Text, "Inf") {
+					t.Errorf("%s: a cell of %q is %q", table.Title, r.Cells[0].Text, c.Text)
+				}
+			}
+		}
+	}
+	if rows := p.MonthEnds().Rows; rows[len(rows)-1].Cells[4].Text != "–" {
+		t.Error("one repeat has a range")
 	}
 }
 

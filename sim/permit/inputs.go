@@ -32,7 +32,7 @@ func materialInputs() []param.Row {
 	const m = "permit.materials.*."
 	return []param.Row{
 		{Path: "permit", Kind: param.Group, Optional: true, Doc: "materials and the air permit, for the permit ledger; its defaults hold without it", Mark: param.User, Source: yours},
-		{Path: "permit.cap", Kind: param.Mass, Low: 0, High: 1e9, Optional: true, Doc: "organic HAP that the air permit allows in any twelve months", Mark: param.User, Source: yours},
+		{Path: "permit.cap", Kind: param.Mass, Low: 0, High: 1e9, Optional: true, Doc: "organic HAP that the air permit allows in any twelve months, as in 9 short tons; 0: no cap", Mark: param.User, Source: yours},
 		{Path: "permit.materials", Kind: param.Map, Low: 1, High: 100, Default: standard, Doc: "products that are sprayed, laid up or used for cleaning", Mark: param.Assumption, Source: sheet},
 		{Path: m + "operation", Kind: param.Choice, Choices: OperationNames(), Doc: "the group of 40 CFR 63 Subpart VVVV it belongs to; solvent for cleaning", Mark: param.User, Source: yours},
 		{Path: m + "hap", Kind: param.Share, Doc: "organic HAP by weight in the product, without filler", Mark: param.User, Source: yours},
