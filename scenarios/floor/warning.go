@@ -71,6 +71,10 @@ func (r *Reading) apart() string {
 		if r.First.Date == r.Last.Date {
 			dates = "of " + r.Last.Date.String()
 		}
+		if days > farAhead {
+			morning.Timed = false
+			return fmt.Sprintf("The sheets are %s, and the morning is %s: what happened in the %d days between is missing; %s.", dates, morning, days, share)
+		}
 		return fmt.Sprintf("The sheets are %s, and the morning is %s; %s.", dates, morning, share)
 	case doubts >= fewDoubts && float64(doubts) >= manyDoubts*float64(rows):
 		return strings.ToUpper(share[:1]) + share[1:] + "."

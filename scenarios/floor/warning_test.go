@@ -28,8 +28,8 @@ func TestSheetsOfAnotherTime(t *testing.T) {
 	for morning, want := range map[string]string{
 		"2020-01-01": "The sheets are from 2027-05-01 to 2027-05-10, and the morning is 2020-01-01; 10 of 10 rows are in doubt.",
 		"2027-05-02": "The sheets are from 2027-05-01 to 2027-05-10, and the morning is 2027-05-02; 8 of 10 rows are in doubt.",
-		"2027-05-15": "The sheets are from 2027-05-01 to 2027-05-10, and the morning is 2027-05-15; 4 of 10 rows are in doubt.",
-		"2030-01-01": "The sheets are from 2027-05-01 to 2027-05-10, and the morning is 2030-01-01; 4 of 10 rows are in doubt.",
+		"2027-05-15": "The sheets are from 2027-05-01 to 2027-05-10, and the morning is 2027-05-15: what happened in the 5 days between is missing; 4 of 10 rows are in doubt.",
+		"2030-01-01": "The sheets are from 2027-05-01 to 2027-05-10, and the morning is 2030-01-01: what happened in the 967 days between is missing; 4 of 10 rows are in doubt.",
 	} {
 		if got := at(morning); got != want {
 			t.Errorf("%s: %q, want %q", morning, got, want)

@@ -11,7 +11,7 @@ import (
 
 // Page is the board for the wall, a sheet for each day.
 func (v *View) Page() page.Page {
-	p := page.Page{Title: v.Plant + ": the coming days", Lead: strings.Join(append([]string{v.Headline()}, v.Warned...), " "), Foot: append(v.Basis(), Caution)}
+	p := page.Page{Title: v.Plant + ": the coming days", Lead: v.lead(), Foot: append(v.Basis(), Caution)}
 	if v.If != nil {
 		p.Sections = append(p.Sections, v.ifSheet())
 	}
@@ -100,6 +100,14 @@ func (v *View) sheet(day int) page.Section {
 	s.Blocks = append(s.Blocks, page.Small(fmt.Sprintf("%s, from the floor of %s. Chances are those of the model, not proven on a real shop; things under 1 in 10 are left out. %s", v.Plant, v.Day(v.Setup.Start.At), Caution)))
 	s.Wall = size(lines)
 	return s
+}
+
+// lead is the headline, with what a reader must know of the floor.
+func (v *View) lead() string {
+	if len(v.Warned) == 0 {
+		return v.Headline()
+	}
+	return v.Headline() + " Mind: " + strings.Join(v.Warned, " ")
 }
 
 // warned is what a reader of a sheet must know of the floor.
