@@ -175,5 +175,9 @@ func TestFrontierFinding(t *testing.T) {
 		f := Frontier{all: []study.Figures{{Name: "today"}, {Name: "a 2"}, {Name: "a 3"}},
 			Frontier: study.Frontier{X: *metric("boats_per_week"), Y: *metric("luster_p10"), Undominated: []bool{true, false, true}, Confidence: []float64{c.base, 0.5, 0.95}}}
 		says(t, saying.Plain(f.Finding()), c.want)
+		f.Undominated = []bool{true, false, false}
+		says(t, saying.Plain(f.Finding()), "1 of 3 different settings is beaten by no other")
+		f.all = f.all[:1]
+		saying.Check(t, f.Finding(), "All settings come to the same boats per week and luster 9 parts in 10 reach, so none beats another.")
 	}
 }

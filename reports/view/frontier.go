@@ -49,8 +49,12 @@ func (s *Sweep) Frontier() (f Frontier, ok bool) {
 	return f, ok
 }
 
-// Finding is what the frontier says in two sentences.
+// Finding is what the frontier says: that all settings are the same, or how many
+// are beaten by none, and whether the base is one of them.
 func (f *Frontier) Finding() string {
+	if len(f.all) == 1 {
+		return fmt.Sprintf("All settings come to the same %s and %s, so none beats another.", lower(&f.X), lower(&f.Y))
+	}
 	n, sure := 0, 0
 	for i, free := range f.Undominated {
 		if free {
@@ -67,8 +71,8 @@ func (f *Frontier) Finding() string {
 	case f.Confidence[0] < 1-study.Sure:
 		base = fmt.Sprintf("%s is beaten", quoted(f.all[0].Name))
 	}
-	return fmt.Sprintf("%d of %s are beaten by no other in both %s and %s, %d of them surely; %s.",
-		n, count(len(f.all), "different setting"), lower(&f.X), lower(&f.Y), sure, base)
+	return fmt.Sprintf("%d of %s %s beaten by no other in both %s and %s, %d of them surely; %s.",
+		n, count(len(f.all), "different setting"), isAre(n), lower(&f.X), lower(&f.Y), sure, base)
 }
 
 // Method says how sure was found out.

@@ -37,7 +37,7 @@ func (s *Study) Weeks(i int) (c chart.Band, ok bool) {
 	}
 	r := &c.Series[0]
 	for w := range places {
-		c.X = append(c.X, weekName(w))
+		c.X = append(c.X, WeekName(w))
 		low, middle, high := math.NaN(), math.NaN(), math.NaN()
 		if len(boats[w]) > 0 {
 			q := stats.Quantiles(boats[w], 0.1, 0.9)
@@ -48,9 +48,9 @@ func (s *Study) Weeks(i int) (c chart.Band, ok bool) {
 	return c, true
 }
 
-// weekName is the day on which week w of a year begins, but for the weekday: of
+// WeekName is the day on which week w of a year, 0 first, begins, but for the weekday: of
 // the years that are shown together each has its own.
-func weekName(w int) string {
+func WeekName(w int) string {
 	return time.Date(2027, time.January, 1+7*w, 0, 0, 0, 0, time.UTC).Format("Jan 2")
 }
 

@@ -88,7 +88,7 @@ func TestSwitches(t *testing.T) {
 		bySeason bool
 		want     string
 	}{
-		{between, true, "The hot season begins in week 20 and ends after week 40 in most years"},
+		{between, true, "The hot season begins about May 14 and ends about Oct 8 in most years"},
 		{between, false, "in most years; strips do not go by it"},
 		{year(func(int) int { return 4 }), true, "No week is in the hot season"},
 		{year(func(int) int { return 5 }), true, "Every week is in the hot season"},

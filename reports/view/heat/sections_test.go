@@ -79,7 +79,10 @@ func TestYearMarksTheSeason(t *testing.T) {
 		t.Fatal("no year")
 	}
 	says(t, buildUp.Finding, "1.50 times")
-	says(t, heat.Finding, "begins in week 21 and ends after week 40")
+	says(t, heat.Finding, "begins about May 21 and ends about Oct 8")
+	if heat.X[20] != "May 21" || buildUp.X[0] != "Jan 1" {
+		t.Errorf("weeks are named %q and %q", heat.X[20], buildUp.X[0])
+	}
 	for _, lines := range [][]float64{buildUp.Series[0].Values, buildUp.Series[1].Values, heat.Series[0].Values, heat.Series[1].Values} {
 		if len(lines) != 50 {
 			t.Errorf("%d weeks", len(lines))

@@ -62,7 +62,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 	work, peak := blank(end), blank(end)
 	style := s.Money.Style()
 	for w := range end {
-		x[w] = fmt.Sprintf("%d", w+1)
+		x[w] = view.WeekName(w)
 		if h := &weeks[w]; slices.Contains(at, w) {
 			dirty[w] = h.BuildUp / float64(h.Pulls)
 			work[w], _ = shown(h.HeatIndex/float64(h.Pulls), style)
@@ -78,7 +78,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 		Figure: chart.Figure{ID: "build-up-by-week", Finding: leaves(quarters(&a.Runs, coolFirst(&weeks, at))),
 			Caption: fmt.Sprintf("%s over %d simulated years, all molds. Build-up is counted in pulls of a cool, smooth mold. Strips follow the policy: pulls between strips is parts pulled over strips in %d weeks of all years, the week in the middle. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears(), 2*beside+1),
 			Alt:     "Lines of build-up and of pulls between strips by week of the year; the hot season is shaded."},
-		XTitle: "week of the year", X: x, Y: chart.Axis{Name: "pulls", Digits: 1, Zero: true}, Stretches: hot,
+		XTitle: "week that begins about", X: x, Y: chart.Axis{Name: "pulls", Digits: 1, Zero: true}, Stretches: hot,
 		Series: []chart.Series{{Label: "build-up before a pull", Values: dirty}},
 	}
 	if some(between) {
@@ -88,7 +88,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 		Figure: chart.Figure{ID: "heat-by-week", Finding: switches(&weeks, end, policyHot(a)),
 			Caption: "Heat index of the plant air (National Weather Service). While parts are made: mean from spray to last shot. Where it is drawn, the daily peak is the mean of seven days that a seasonal policy looks at.",
 			Alt:     "Lines of the heat index by week of the year; the hot season is shaded."},
-		XTitle: "week of the year", X: x, Y: chart.Axis{Name: "heat index", Unit: sign, Digits: 0}, Stretches: hot,
+		XTitle: "week that begins about", X: x, Y: chart.Axis{Name: "heat index", Unit: sign, Digits: 0}, Stretches: hot,
 		Series: []chart.Series{{Label: "while parts are made", Values: work}},
 	}
 	if some(peak) {
@@ -215,8 +215,8 @@ func leaves(g grown) string {
 }
 
 // switches says when the season changes. The rule: a week is hot if it is in
-// half of the years or more; the first and the last hot week are told. Where
-// strips do not go by season it says so.
+// half of the years or more; when the first hot week begins and the last ends is
+// told. Where strips do not go by season it says so.
 func switches(weeks *[record.WeeksOfYear]record.Heat, end int, bySeason bool) string {
 	looks, first, last, cool := 0, -1, -1, 0
 	for w := range end {
@@ -242,7 +242,11 @@ func switches(weeks *[record.WeeksOfYear]record.Heat, end int, bySeason bool) st
 	case cool == 0:
 		return "Every week is in the hot season in half of the years or more" + tail
 	}
-	return fmt.Sprintf("The hot season begins in week %d and ends after week %d in most years%s", first+1, last+1, tail)
+	begins, ends := view.WeekName(first), "at the end of December"
+	if last+1 < record.WeeksOfYear {
+		ends = "about " + view.WeekName(last+1)
+	}
+	return fmt.Sprintf("The hot season begins about %s and ends %s in most years%s", begins, ends, tail)
 }
 
 // YearSection is build-up and heat through the year, below the warnings about the
