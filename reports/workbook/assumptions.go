@@ -3,6 +3,7 @@ package workbook
 import (
 	"regexp"
 	"strconv"
+	"strings"
 
 	"moldturn/reports/view"
 	"moldturn/reports/view/assume"
@@ -37,9 +38,16 @@ type checked struct {
 // withUnit matches a number and its unit, which has no digit in front.
 var withUnit = regexp.MustCompile(`^(-?[0-9]{1,15}(?:\.[0-9]+)?)[ \x{00A0}]([^0-9\s][^\s]*)$`)
 
-// measured is a value with its unit apart: "16 h" is 16 and "h". Texts stay whole,
-// without a unit.
+// priced matches an amount of money: its currency, the amount, thousands apart or
+// not, and what it is for, if anything: "$8", "€1,200.50/h".
+var priced = regexp.MustCompile(`^(-?)([$€£¥])([0-9]{1,15}|[0-9]{1,3}(?:,[0-9]{3}){1,4})(\.[0-9]+)?(/[^0-9\s]+)?$`)
+
+// measured is a value with its unit apart: "16 h" is 16 and "h", "$8" is 8 and
+// "$". Texts stay whole, without a unit.
 func measured(text string) (value any, unit string) {
+	if m := priced.FindStringSubmatch(text); m != nil {
+		return valueOf(m[1] + strings.ReplaceAll(m[3], ",", "") + m[4]), m[2] + m[5]
+	}
 	if m := withUnit.FindStringSubmatch(text); m != nil {
 		return valueOf(m[1]), m[2]
 	}

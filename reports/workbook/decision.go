@@ -63,6 +63,9 @@ func (b *book) decision(months []monthRows) error {
 	if f.err != nil {
 		return f.err
 	}
+	if err := b.file.SetPanes(decisionSheet, frozen(1)); err != nil { // the title stays in sight
+		return err
+	}
 	return f.charts(boats, months)
 }
 

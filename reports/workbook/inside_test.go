@@ -53,7 +53,8 @@ func TestUnitsOfAssumptionsStandApart(t *testing.T) {
 		unit  string
 	}{
 		"16 h": {number{16, "General"}, "h"}, "-2.5 °C": {number{-2.5, "General"}, "°C"}, "85 %": {number{85, "General"}, "%"}, "3": {number{3, "General"}, ""},
-		"4 x 14 h": {"4 x 14 h", ""}, "10 100": {"10 100", ""}, "May-Sep": {"May-Sep", ""}, "": {"", ""}, "6:00 to 14:30": {"6:00 to 14:30", ""},
+		"$8": {number{8, "General"}, "$"}, "€1,200.50/h": {number{1200.5, "General"}, "€/h"}, "-$3000": {number{-3000, "General"}, "$"},
+		"$1,20": {"$1,20", ""}, "$8 and more": {"$8 and more", ""}, "4 x 14 h": {"4 x 14 h", ""}, "10 100": {"10 100", ""}, "May-Sep": {"May-Sep", ""}, "": {"", ""}, "6:00 to 14:30": {"6:00 to 14:30", ""},
 	} {
 		if v, unit := measured(text); v != want.value || unit != want.unit {
 			t.Errorf("%q: %v and %q", text, v, unit)

@@ -103,8 +103,14 @@ func (t *table) prepare(w *excelize.StreamWriter) error {
 	if len(t.columns) == 0 {
 		return nil
 	}
-	return w.SetPanes(&excelize.Panes{Freeze: true, YSplit: headRow, TopLeftCell: "A" + strconv.Itoa(headRow+1), ActivePane: "bottomLeft",
-		Selection: []excelize.Selection{{SQRef: "A" + strconv.Itoa(headRow+1), ActiveCell: "A" + strconv.Itoa(headRow+1), Pane: "bottomLeft"}}})
+	return w.SetPanes(frozen(headRow))
+}
+
+// frozen keeps the first rows in sight while the rest is scrolled.
+func frozen(rows int) *excelize.Panes {
+	below := "A" + strconv.Itoa(rows+1)
+	return &excelize.Panes{Freeze: true, YSplit: rows, TopLeftCell: below, ActivePane: "bottomLeft",
+		Selection: []excelize.Selection{{SQRef: below, ActiveCell: below, Pane: "bottomLeft"}}}
 }
 
 func (t *table) blocks() []*block {

@@ -257,6 +257,9 @@ func TestDataIsTheCSV(t *testing.T) {
 // columns wide enough for a word.
 func TestHeads(t *testing.T) {
 	f := opened(t, written(t, compared()))
+	if panes, err := f.GetPanes("Decision"); err != nil || !panes.Freeze || panes.YSplit != 1 {
+		t.Errorf("Decision: panes %+v, %v; the title should stay", panes, err)
+	}
 	for _, sheet := range f.GetSheetList()[1:] {
 		panes, err := f.GetPanes(sheet)
 		if err != nil || !panes.Freeze || panes.YSplit != 3 {
