@@ -39,7 +39,7 @@ func bestCommand() *command {
 	o := &bestFlags{common: common{Inputs: inputPaths}}
 	return &command{
 		name:     "best",
-		synopsis: "the best of several ways to run a plant, with the chance of being right",
+		synopsis: "the best of several ways to run a plant, and how sure that is",
 		help: `Runs the alternatives of the scenario, or all values of the inputs named with
 --over, under the same luck, and drops each as soon as it is clear that it is not
 the best. What is left is the best with the chance asked for, as long as it leads

@@ -37,7 +37,7 @@ func scriptFor(shell string) string {
 func completionCommand() *command {
 	return &command{
 		name:     "completion",
-		synopsis: "print a script that lets the shell complete commands, flags and names",
+		synopsis: "print a script for the shell to complete commands and names",
 		help: `For the running shell:
   bash  source <(moldturn completion bash)
   zsh   source <(moldturn completion zsh)

@@ -53,7 +53,7 @@ func explainCommand() *command {
 	asJSON, ledger := false, &ledgerFlags{common: common{Inputs: inputPaths}}
 	return &command{
 		name:     "explain",
-		synopsis: "say what a figure, an input, a reason to wait or any other word means",
+		synopsis: "say what a figure, an input, a wait or any other word means",
 		help:     explainHelp(),
 		args: argSpec{names: "TERM", min: 1, max: -1, offer: func(_ *Context, done []string) offer {
 			if len(done) > 0 {

@@ -14,7 +14,7 @@ func holdCommand() *command {
 	o := &common{Inputs: inputPaths}
 	return &command{
 		name:     "hold",
-		synopsis: "print the hold card for the wall: hours in the mold by shop temperature",
+		synopsis: "print the hold card: hours in the mold by shop temperature",
 		help: `SCENARIO is a file, or the name of a scenario that comes with the program. The card
 is for the hardness of hold.barcol or hold.degree, a Barcol hardness of 35 where
 neither is given, and the hours of hold.clock.`,

@@ -21,7 +21,7 @@ func launchCommand() *command {
 	which := ""
 	return &command{
 		name:     "launch",
-		synopsis: "show what new molds bring week by week, and what they take from the other models",
+		synopsis: "what new molds bring week by week, and take from other models",
 		help: `New molds come on the days of models.*.parts.*.mold_dates, or one after the other
 off a master as on_master says; a model of which all molds come so is launched.
 The plant is simulated with them and without them under the same luck: boats a

@@ -54,7 +54,7 @@ func listCommand() *command {
 	asJSON := false
 	return &command{
 		name:     "list",
-		synopsis: "list scenarios, the models, steps and inputs of one, figures or files",
+		synopsis: "list scenarios, models, steps, inputs, figures or files",
 		help:     listHelp(),
 		args:     argSpec{names: "WHAT [SCENARIO]", min: 1, max: 2, offer: offerList},
 		flags: func(f *pflag.FlagSet) {

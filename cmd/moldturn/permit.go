@@ -21,7 +21,7 @@ func permitCommand() *command {
 	which := ""
 	return &command{
 		name:     "permit",
-		synopsis: "estimate gel coat, resin, solvent and emissions by month against the air permit",
+		synopsis: "estimate material and emissions by month against the air permit",
 		help: `Counts what the simulated plant sprays and lays up, and looks back over twelve
 months at every month's end: averaging and contents of 40 CFR 63 Subpart VVVV,
 tons of HAP by emission factors against permit.cap, boats left under it, and which

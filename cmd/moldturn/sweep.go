@@ -15,7 +15,7 @@ func sweepCommand() *command {
 	o, s := &common{Inputs: inputPaths}, &sweepFlags{}
 	return &command{
 		name:     "sweep",
-		synopsis: "simulate a plant over ranges of inputs: curves, maps, what beats what",
+		synopsis: "simulate a plant over ranges of inputs: curves, maps, frontier",
 		first:    "moldturn sweep fenwater --set strip.policy=every --over strip.every=1..15",
 		help: `Every value of an input given with --over is tried with every value of the
 others; --each changes one at a time, --latin spreads --points settings over the

@@ -21,7 +21,11 @@ func TestCommandsFitATerminal(t *testing.T) {
 		append([]string{"quality", "small-shop"}, short...),
 		append([]string{"permit", "fenwater"}, short...),
 		append([]string{"worth", "small-shop"}, short...),
-		{"validate", "--short", "-q"},
+		append([]string{"invest", "small-shop", "--alternative", "second hull mold"}, short...),
+		{"exposure", "fenwater", "-q"}, {"why", "small-shop", "--mold", "1", "-q"},
+		{"board", "fenwater", "--floor", "fenwater", "--weeks", "2", "--futures", "5", "-q"},
+		{"promise", "fenwater", "--floor", "fenwater", "--boat", "model=Rush 23,color=navy", "--futures", "5", "-q"},
+		{"validate", "--short", "-q"}, {"help"},
 		{"check", "fenwater"}, {"check", "ten-models"}, {"hold", "fenwater"}, {"explain", "boats_per_week"},
 		{"new", filepath.Join(t.TempDir(), "plant.yaml")}, {"version"},
 	} {

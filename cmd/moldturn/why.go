@@ -46,7 +46,7 @@ func whyCommand() *command {
 	o := &whyFlags{common: common{Inputs: inputPaths}}
 	return &command{
 		name:     "why",
-		synopsis: "tell the life of one order or mold: every step, every wait, and who held it up",
+		synopsis: "tell the life of one order or mold: every step and wait, and why",
 		help: `Runs one replication again and follows one order from its start to its shipping,
 or one mold for some weeks. Every wait has its reason, and the orders and molds that
 had the people, the place or the molds it waited for. Work and reasons add up to the

@@ -16,7 +16,7 @@ func worthCommand() *command {
 	o := &common{Inputs: inputPaths}
 	return &command{
 		name:     "worth",
-		synopsis: "what one more, and one less, of each craft, place and mold set is worth",
+		synopsis: "what one more and one less of each craft, place, mold set is worth",
 		help: `Simulates the plant with one person more and one less on every shift of every
 craft, one place more and less, one mold set more and less for every model, all
 under the same luck, and ranks them by what they add in boats a week: over the

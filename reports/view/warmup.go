@@ -57,7 +57,7 @@ func (s *Study) Settled() string {
 	case !w.Known:
 		return "Whether enough was left out at the start cannot be checked: that takes two counted years in each run, and boats that settle within them."
 	}
-	return fmt.Sprintf("The %s left out at the start %s enough: of %d open weeks the rule would leave out %d, %d were left out. %s",
+	return fmt.Sprintf("The %s left out at the start %s enough: of %d open weeks the rule, which goes in steps of 5, would leave out %d; %d were left out. %s",
 		count(s.Warm, "year"), isAre(s.Warm), len(w.Weeks), w.Settle, w.Cut, rule)
 }
 

@@ -33,10 +33,13 @@ func Answer(s *view.Study, best int) []string {
 		}
 	}
 	if s.Replications >= few {
-		out = append(out, s.Known())
+		out = append(out, s.Known()+" "+luckOnly)
 	}
 	return out
 }
+
+// luckOnly is what no interval of a study holds.
+const luckOnly = "Ranges hold the luck of weather, orders, people and failures, not mistakes in the plant's own numbers."
 
 // why says by which rule the best is the answer.
 func why(s *view.Study, best int) string {
@@ -128,9 +131,9 @@ func nineInTen(a *view.Alternative) (most int, ok bool) {
 func earns(d stats.Difference, size string) string {
 	switch {
 	case d.Clear && d.Mean > 0:
-		return fmt.Sprintf("Contribution rises by %s a week, before what the change itself costs to buy.", size)
+		return fmt.Sprintf("Contribution rises by %s a week if every boat is sold, before what the change itself costs to buy.", size)
 	case d.Clear:
-		return fmt.Sprintf("Contribution falls by %s a week, before what the change itself costs to buy.", size)
+		return fmt.Sprintf("Contribution falls by %s a week if every boat is sold, before what the change itself costs to buy.", size)
 	}
 	return "Whether contribution rises is not clear."
 }

@@ -20,8 +20,8 @@ func TestYearly(t *testing.T) {
 }
 
 func TestEarns(t *testing.T) {
-	saying.Check(t, earns(saying.Judged(100, 10), "$100 ± 10"), "Contribution rises by $100 ± 10 a week, before what the change itself costs to buy.")
-	saying.Check(t, earns(saying.Judged(-100, 10), "$100 ± 10"), "Contribution falls by $100 ± 10 a week, before what the change itself costs to buy.")
+	saying.Check(t, earns(saying.Judged(100, 10), "$100 ± 10"), "Contribution rises by $100 ± 10 a week if every boat is sold, before what the change itself costs to buy.")
+	saying.Check(t, earns(saying.Judged(-100, 10), "$100 ± 10"), "Contribution falls by $100 ± 10 a week if every boat is sold, before what the change itself costs to buy.")
 	saying.Check(t, earns(saying.Judged(100, 200), ""), "Whether contribution rises is not clear.")
 }
 

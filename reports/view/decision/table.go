@@ -37,7 +37,7 @@ func Table(s *view.Study, best int) (c page.Choice, ok bool) {
 			c.Rows[r].Cells = append(c.Rows[r].Cells, cell(judged[i]))
 		}
 	}
-	c.Notes = []string{fmt.Sprintf("Better and worse are against %s. “±” is half of a %.0f %% confidence interval; “not clear” is a difference that luck could have made. A dash: nothing to compare.",
+	c.Notes = []string{fmt.Sprintf("Better and worse are against %s. “±” is half of a %.0f %% confidence interval; “not clear” is a difference that luck could have made. A dash: too few runs to judge, or all of them alike.",
 		view.Quoted(s.Base().Name), 100*study.Confidence)}
 	if n := len(s.Alternatives) - len(ways); n > 0 {
 		c.Notes = append(c.Notes, fmt.Sprintf("%s more stand in the tables of the next section.", view.Count(n, "way")))
