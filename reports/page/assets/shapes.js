@@ -69,7 +69,8 @@ function names(ctx) {
     var places = placeNames(points, bars, texts, box, font, box.width < 420);
     list(ctx.el, places ? [] : data.map(function (d) { return d.name; }));
     if (!places) {
-      texts = data.map(function (_, i) { return String(i + 1); });
+      points = together(points);
+      texts = points.map(function (g) { return folded(g.of.join(', '), font, Math.min(110, box.width * 0.3)); });
       places = placeNames(points, bars, texts, box, font, false) || [];
     }
     var children = [];
@@ -81,6 +82,21 @@ function names(ctx) {
     });
     return { type: 'group', silent: true, children: children };
   };
+}
+
+// together joins points that lie on one another, so that they share one label:
+// where each lies, and the numbers of those that it stands for.
+function together(points) {
+  var groups = [];
+  points.forEach(function (p, i) {
+    var near = groups.filter(function (g) { return Math.hypot(g.x - p.x, g.y - p.y) < 7; });
+    if (near.length > 0) {
+      near[0].of.push(i + 1);
+    } else {
+      groups.push({ x: p.x, y: p.y, of: [i + 1] });
+    }
+  });
+  return groups;
 }
 
 // list writes numbered names under the drawing, or hides the list.
