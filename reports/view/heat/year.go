@@ -76,7 +76,7 @@ func Year(s *view.Study) (buildUp, heat chart.Lines, ok bool) {
 	_, sign := shown(0, style)
 	buildUp = chart.Lines{
 		Figure: chart.Figure{ID: "build-up-by-week", Finding: leaves(quarters(&a.Runs, coolFirst(&weeks, at))),
-			Caption: fmt.Sprintf("%s over %d simulated years, all molds. Build-up is counted in pulls of a cool, smooth mold. Strips follow the policy: pulls between strips is parts pulled over strips in %d weeks of all years, the week in the middle. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears(), 2*beside+1),
+			Caption: fmt.Sprintf("“%s” over %d simulated years, all molds. Build-up is counted in pulls of a cool, smooth mold. Strips follow the policy: pulls between strips is parts pulled over strips in %d weeks of all years, the week in the middle. Gaps are weeks in which the plant is shut.", a.Name, s.SimulatedYears(), 2*beside+1),
 			Alt:     "Lines of build-up and of pulls between strips by week of the year; the hot season is shaded."},
 		XTitle: "week that begins about", X: x, Y: chart.Axis{Name: "pulls", Digits: 1, Zero: true}, Stretches: hot,
 		Series: []chart.Series{{Label: "build-up before a pull", Values: dirty}},
