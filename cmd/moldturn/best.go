@@ -1,8 +1,8 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
+	"io"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -99,6 +99,9 @@ func best(c *Context, o *bestFlags) error {
 	if err != nil {
 		return err
 	}
+	if err := mayWrite(o.Out); err != nil {
+		return err
+	}
 	s, err := loadScenario(c.Args[0], &o.common)
 	if err != nil {
 		return err
@@ -122,18 +125,17 @@ func best(c *Context, o *bestFlags) error {
 	if err != nil {
 		return err
 	}
-	if o.JSON {
-		e := json.NewEncoder(c.Stdout)
-		e.SetIndent("", "  ")
-		return e.Encode(v)
-	}
-	if _, err := fmt.Fprint(c.Stdout, table.Wrap(v.Headline(), table.Style{}), "\n"); err != nil {
+	return tell(c, &o.common, "best", v, bestText)
+}
+
+func bestText(w io.Writer, v *view.Best) error {
+	if _, err := fmt.Fprint(w, table.Wrap(v.Headline(), table.Style{}), "\n"); err != nil {
 		return err
 	}
-	if err := table.Write(c.Stdout, v.Table(), table.Style{}); err != nil {
+	if err := table.Write(w, v.Table(), table.Style{}); err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(c.Stdout, "\n%s", table.Wrap(v.Cost(), table.Style{}))
+	_, err := fmt.Fprintf(w, "\n%s", table.Wrap(v.Cost(), table.Style{}))
 	return err
 }
 

@@ -52,6 +52,7 @@ func commandLines() [][]string {
 		line([]string{"compare", "sample.yaml", "--facts"}, few),
 		line([]string{"run", "sample.yaml", "--facts"}, few),
 		line([]string{"worth", "sample.yaml"}, few),
+		{"best", "sample.yaml", "--over", "crafts.finish.people.day=1..2", "--quiet"},
 		line([]string{"sweep", "sample.yaml", "--over", "hold.clock=12h,16h", "--of", "boats_per_week,luster_mean"}, few),
 		line([]string{"permit", "sample.yaml", "--set", "units=SI"}, few),
 		line([]string{"exposure", "sample.yaml"}, few),

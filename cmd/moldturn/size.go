@@ -1,8 +1,8 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
+	"io"
 	"slices"
 	"sort"
 	"strings"
@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"moldturn/reports/table"
+	"moldturn/reports/view"
 	"moldturn/scenarios"
 	"moldturn/sim/param"
 	"moldturn/sim/param/guess"
@@ -187,6 +188,9 @@ func size(c *Context, o *sizeFlags) error {
 	if err != nil {
 		return err
 	}
+	if err := mayWrite(o.Out); err != nil {
+		return err
+	}
 	told := newProgress(c, "looking for the cheapest plant", o.Quiet)
 	z := &sizer{c: c, o: o, s: s, g: g, levers: levers, told: told}
 	v, err := z.look()
@@ -194,22 +198,21 @@ func size(c *Context, o *sizeFlags) error {
 	if err != nil {
 		return err
 	}
-	if o.JSON {
-		e := json.NewEncoder(c.Stdout)
-		e.SetIndent("", "  ")
-		return e.Encode(v)
-	}
-	if _, err := fmt.Fprint(c.Stdout, table.Wrap(v.Headline(), table.Style{}), "\n"); err != nil {
+	return tell(c, &o.common, "size", v, sizeText)
+}
+
+func sizeText(w io.Writer, v *view.Sized) error {
+	if _, err := fmt.Fprint(w, table.Wrap(v.Headline(), table.Style{}), "\n"); err != nil {
 		return err
 	}
 	for _, t := range v.Tables() {
-		if err := table.Write(c.Stdout, t, table.Style{}); err != nil {
+		if err := table.Write(w, t, table.Style{}); err != nil {
 			return err
 		}
-		fmt.Fprintln(c.Stdout)
+		fmt.Fprintln(w)
 	}
 	for _, line := range append(v.Staircase(), v.Cost()...) {
-		if _, err := fmt.Fprint(c.Stdout, table.Wrap(line, table.Style{})); err != nil {
+		if _, err := fmt.Fprint(w, table.Wrap(line, table.Style{})); err != nil {
 			return err
 		}
 	}
