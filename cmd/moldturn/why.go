@@ -39,6 +39,7 @@ func (o *whyFlags) add(f *pflag.FlagSet) {
 	f.Var(&whole[int]{flag: "years", to: &o.Years, low: 1, high: mostYears}, "years", "simulate N years")
 	f.Var(&whole[uint64]{flag: "seed", to: &o.Seed, low: 0, high: mostSeed}, "seed", "draw all luck from this number")
 	f.Var(&settings{flag: "set", to: &o.Settings, paths: o.Inputs}, "set", "change one input for this run; may be given again")
+	f.BoolVarP(&o.Quiet, "quiet", "q", false, "changes nothing: there is no progress to show")
 	f.BoolVar(&o.JSON, "json", false, "print the result as JSON, lengths of time in milliseconds")
 }
 
