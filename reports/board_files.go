@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"io"
 
 	"moldturn/reports/csv"
@@ -143,10 +142,7 @@ func BoardJSON(w io.Writer, v *board.View) error {
 		}
 		d.Days = append(d.Days, day)
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(d)
+	return Document(w, d)
 }
 
 // BoardICS writes a board as a calendar file.

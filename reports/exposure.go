@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"io"
 	"math"
 
@@ -85,10 +84,7 @@ func ExposureJSON(w io.Writer, x *view.Exposure) error {
 	for _, l := range exposure.Limits() {
 		out.Limits = append(out.Limits, limit{l.Name, l.PPM, l.Short, l.Dated, l.Source, finiteOrNil(s.Shop.Needed(l.PPM), true)})
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(out)
+	return Document(w, out)
 }
 
 // finiteOrNil is v, nil where it is not known or has no end.

@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"io"
 
 	"moldturn/reports/view"
@@ -58,9 +57,7 @@ func JSON(w io.Writer, s *view.Study) error {
 	for i := range s.Alternatives {
 		d.Alternatives = append(d.Alternatives, alternativeOf(s, i))
 	}
-	e := json.NewEncoder(w)
-	e.SetIndent("", "  ")
-	return e.Encode(d)
+	return Document(w, d)
 }
 
 func alternativeOf(s *view.Study, i int) alternative {

@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 
@@ -98,10 +97,7 @@ func LaunchJSON(w io.Writer, l *view.Launch) error {
 	for week := -x.First; week < x.Weeks-x.First; week++ {
 		d.Weeks = append(d.Weeks, launchWeek{week + 1, x.Arrivals(week), x.BreakIns(week), x.Closed(week)})
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(d)
+	return Document(w, d)
 }
 
 func launchSpanOf(x *study.Launch, s study.Span) launchSpan {

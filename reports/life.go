@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 
@@ -119,9 +118,7 @@ func LifeJSON(w io.Writer, s *study.Story, run LifeRun) error {
 	for i := range s.Lives {
 		l.Lives = append(l.Lives, partLifeOf(s, &s.Lives[i]))
 	}
-	out := json.NewEncoder(w)
-	out.SetIndent("", "  ")
-	return out.Encode(l)
+	return Document(w, l)
 }
 
 func partLifeOf(s *study.Story, of *record.Life) partLife {

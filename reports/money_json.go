@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"io"
 
 	"moldturn/reports/view"
@@ -95,7 +94,7 @@ func QualityJSON(w io.Writer, v *view.Quality) error {
 			doc.Books = append(doc.Books, bookOf(v, q))
 		}
 	}
-	return indented(w, doc)
+	return Document(w, doc)
 }
 
 func bookOf(v *view.Quality, q *study.Quality) qualityBook {
@@ -171,11 +170,5 @@ func InvestJSON(w io.Writer, v *view.Invest) error {
 		}
 		doc.Books = append(doc.Books, out)
 	}
-	return indented(w, doc)
-}
-
-func indented(w io.Writer, doc any) error {
-	e := json.NewEncoder(w)
-	e.SetIndent("", "  ")
-	return e.Encode(doc)
+	return Document(w, doc)
 }

@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 
@@ -147,10 +146,7 @@ func PermitJSON(w io.Writer, p *view.Permit) error {
 	for _, l := range p.Ledger.Levers() {
 		d.Levers = append(d.Levers, permitLever{l.Name, levelOf(l.Saves, "kg/year"), levelOf(l.Room, "boats"), l.Complying})
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(d)
+	return Document(w, d)
 }
 
 // levelOf is a summary as JSON, nil for none.

@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"io"
 
 	"moldturn/reports/csv"
@@ -95,8 +94,5 @@ func PromiseJSON(w io.Writer, v *promise.View) error {
 		}
 		d.Later = append(d.Later, x)
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(d)
+	return Document(w, d)
 }

@@ -1,7 +1,6 @@
 package reports
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 	"math"
@@ -122,9 +121,7 @@ func SweepJSON(w io.Writer, s *view.Sweep) error {
 	if f, ok := s.Frontier(); ok {
 		d.Frontier = &frontierLines{[2]string{f.X.Name, f.Y.Name}, f.Undominated, f.Confidence}
 	}
-	e := json.NewEncoder(w)
-	e.SetIndent("", "  ")
-	return e.Encode(d)
+	return Document(w, d)
 }
 
 func settingOf(s *view.Sweep, f *study.Figures, values []string) setting {

@@ -79,8 +79,8 @@ func tradeTerms() []entry {
 		{Name: "in reserve", also: []string{"reserve mold"},
 			Doc:   "a mold that is kept off the floor and put to use while another is away or in long care",
 			Notes: []string{practice}},
-		{Name: "heat hours", also: []string{"equivalent hours"},
+		{Name: "equivalent hours", also: []string{"heat hours"},
 			Doc:   "hours of cure at the temperature of the mold, counted as so many hours at 25 °C (77 °F); a warm shop makes more of them",
-			Notes: []string{see("cure")}},
+			Notes: []string{see("hold.equivalent, cure")}},
 	}
 }

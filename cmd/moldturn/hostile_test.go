@@ -78,17 +78,8 @@ func TestHostileNamesStayTexts(t *testing.T) {
 // checkCells looks for cells that a spreadsheet would take as formulas.
 func checkCells(t *testing.T, path string) {
 	t.Helper()
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
 	guarded := 0
-	for i, row := range rows {
+	for i, row := range tableOf(t, path) {
 		if strings.HasPrefix(row[0], "'") {
 			guarded++
 		}
@@ -125,4 +116,19 @@ func checkNames(t *testing.T, path string) {
 func quoteJS(s string) string {
 	b, _ := json.Marshal(s)
 	return string(b)
+}
+
+// tableOf reads a file of results as CSV.
+func tableOf(t *testing.T, path string) [][]string {
+	t.Helper()
+	f, err := os.Open(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatalf("%s: %v", path, err)
+	}
+	return rows
 }

@@ -1,12 +1,12 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"strings"
 
 	"github.com/spf13/pflag"
 
+	"moldturn/reports"
 	"moldturn/reports/cells"
 	"moldturn/reports/table"
 	"moldturn/scenarios"
@@ -163,10 +163,7 @@ func writeTables(c *Context, tables []cells.Table) error {
 
 // writeJSON writes a value for machines.
 func writeJSON(c *Context, v any) error {
-	e := json.NewEncoder(c.Stdout)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	return e.Encode(v)
+	return reports.Document(c.Stdout, v)
 }
 
 // columns are heads of columns of text; a head with a leading ">" is set right.

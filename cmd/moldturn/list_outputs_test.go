@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"os"
 	"path/filepath"
@@ -113,14 +112,9 @@ func asListed(t *testing.T, command, name, path string) {
 	}
 	switch filepath.Ext(name) {
 	case ".csv":
-		file, err := os.Open(path)
-		if err != nil {
-			t.Fatal(err)
-		}
-		defer file.Close()
-		rows, err := csv.NewReader(file).ReadAll()
-		if err != nil || len(rows) < 2 {
-			t.Fatalf("%s: %d rows, %v", name, len(rows), err)
+		rows := tableOf(t, path)
+		if len(rows) < 2 {
+			t.Fatalf("%s: %d rows", name, len(rows))
 		}
 		if diff := cmp.Diff(f.names(), rows[0]); diff != "" {
 			t.Errorf("columns of %s: %s", name, diff)

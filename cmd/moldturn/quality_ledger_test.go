@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"math"
 	"os"
@@ -48,15 +47,7 @@ func TestLedgerAddsUpToTheTable(t *testing.T) {
 // addedUp adds up the costs of a ledger file by alternative, orders and class, a
 // year and over repeats, and gives the years that one repeat counted.
 func addedUp(t *testing.T, path string, repeats int) (sums map[[3]string]float64, years float64) {
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
+	rows := tableOf(t, path)
 	at := map[string]int{}
 	for i, head := range rows[0] {
 		at[head] = i

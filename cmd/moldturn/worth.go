@@ -1,9 +1,9 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 
+	"moldturn/reports"
 	"moldturn/reports/cells"
 	"moldturn/reports/table"
 	"moldturn/reports/view"
@@ -127,7 +127,5 @@ func worthJSON(c *Context, w *view.Worth) error {
 		}
 		rows = append(rows, line)
 	}
-	e := json.NewEncoder(c.Stdout)
-	e.SetIndent("", "  ")
-	return e.Encode(rows)
+	return reports.Document(c.Stdout, rows)
 }
