@@ -37,7 +37,10 @@ func TestHeadlines(t *testing.T) {
 }
 
 func TestTradeoff(t *testing.T) {
-	saying.Check(t, best("a"), "“a” ships the most boats and has the best luster")
+	saying.Check(t, best("a", true, true), "“a” ships the most boats and has the best luster")
+	saying.Check(t, best("a", true, false), "“a” ships the most boats, and none has clearly better luster")
+	saying.Check(t, best("a", false, true), "“a” has the best luster, and none clearly ships more boats")
+	saying.Check(t, best("a", false, false), "None clearly ships more boats than “a”, and none has clearly better luster")
 	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.05, 0.04)}, "b"), "The most boats cost no luster to speak of: “a” stays within 0.1 point of the best")
 	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.5, 0.2)}, "b"), "The most boats cost luster: “a” is 0.50 points below “b”")
 	saying.Check(t, tradeoff(rival{name: "a", boats: saying.Judged(1, 0.5), luster: saying.Judged(-0.09, 0.02)}, "b"), "The most boats cost hardly any luster: “a” is 0.09 points below “b”")
@@ -67,9 +70,10 @@ func TestSeason(t *testing.T) {
 
 func TestLimit(t *testing.T) {
 	p := &sim.Plan{Crafts: []sim.Craft{{Name: "lamination"}}, Places: []sim.Place{{Name: "booth"}}}
-	saying.Check(t, limit(p, nil), "no craft and no place holds work back.")
-	saying.Check(t, limit(p, []study.Limit{{Pool: 0, Wait: 1.9}}), "no craft and no place holds work back.")
+	saying.Check(t, limit(p, nil), "no craft and no place holds work back: molds do, or the limit of the floor.")
+	saying.Check(t, limit(p, []study.Limit{{Pool: 0, Wait: 1.9}}), "no craft and no place holds work back: molds do, or the limit of the floor.")
 	saying.Check(t, limit(p, []study.Limit{{Pool: 0, Wait: 67, Load: 0.76}, {Pool: 1, Wait: 33}}), "lamination; work waits 67 h a week for its people, busy 76 % of the hours there are.")
+	saying.Check(t, limit(p, []study.Limit{{Pool: 0, Wait: 67, Load: 0.74}}), "lamination; work waits 67 h a week for its people, busy 74 % of the hours there are. With that many hours to spare, molds hold boats back more, or the limit of the floor.")
 	saying.Check(t, limit(p, []study.Limit{{Pool: 1, Wait: 66, Load: 0.3}, {Pool: 0, Wait: 33}}), "booth; work waits 66 h a week for a free one, busy 30 % of all hours, nights and weekends counted. Next: lamination, 33 h.")
 }
 

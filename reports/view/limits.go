@@ -18,6 +18,11 @@ const waitWorthNaming = WaitWorthNaming
 // as never free.
 const fullAllYear = 0.99
 
+// hoursToSpare is the share of its hours under which a craft that work waits for
+// is not what limits the plant: work waits there because it comes in bunches.
+// Judgment of this report, no source.
+const hoursToSpare = 0.75
+
 // Limits says what holds the base back in January and in July, and what has
 // more to do than it can, if anything.
 func (s *Study) Limits() []string { return s.LimitsOf(0) }
@@ -80,13 +85,16 @@ func waits(ls []study.Limit) map[int]string {
 // waits for it at least half as long.
 func limit(p *sim.Plan, ranked []study.Limit) string {
 	if len(ranked) == 0 || ranked[0].Wait < waitWorthNaming {
-		return "no craft and no place holds work back."
+		return "no craft and no place holds work back: molds do, or the limit of the floor."
 	}
 	first := ranked[0]
 	text := fmt.Sprintf("%s; work waits %.0f h a week for %s, busy %.0f %% of %s.",
 		pool(p, first.Pool), first.Wait, them(p, first.Pool), 100*first.Load, hours(p, first.Pool))
 	if len(ranked) > 1 && ranked[1].Wait >= max(first.Wait/2, waitWorthNaming) {
 		text += fmt.Sprintf(" Next: %s, %.0f h.", pool(p, ranked[1].Pool), ranked[1].Wait)
+	}
+	if first.Pool < len(p.Crafts) && first.Load < hoursToSpare {
+		text += " With that many hours to spare, molds hold boats back more, or the limit of the floor."
 	}
 	return text
 }

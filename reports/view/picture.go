@@ -71,14 +71,33 @@ func (s *Study) tradeoff() string {
 		fastest = s.greatest(metric("boats_per_week"))
 	}
 	if fastest == finest {
-		return best(s.Alternatives[fastest].Name)
+		return best(s.Alternatives[fastest].Name, s.leads(fastest, metric("boats_per_week")), s.leads(fastest, metric("luster_p10")))
 	}
 	return tradeoff(rival{s.Alternatives[fastest].Name, s.between(fastest, finest, metric("boats_per_week")),
 		s.between(fastest, finest, metric("luster_p10"))}, s.Alternatives[finest].Name)
 }
 
-func best(name string) string {
-	return fmt.Sprintf("%s ships the most boats and has the best luster", quoted(name))
+// leads tells whether an alternative has clearly more of a figure than each other.
+func (s *Study) leads(i int, m *study.Metric) bool {
+	for k := range s.Alternatives {
+		if k != i && verdict(s.between(i, k, m)) <= 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// best is what has the highest means of both, and whether that is clear.
+func best(name string, boats, luster bool) string {
+	switch {
+	case boats && luster:
+		return fmt.Sprintf("%s ships the most boats and has the best luster", quoted(name))
+	case boats:
+		return fmt.Sprintf("%s ships the most boats, and none has clearly better luster", quoted(name))
+	case luster:
+		return fmt.Sprintf("%s has the best luster, and none clearly ships more boats", quoted(name))
+	}
+	return fmt.Sprintf("None clearly ships more boats than %s, and none has clearly better luster", quoted(name))
 }
 
 // tradeoff holds what ships most against what has the best luster.

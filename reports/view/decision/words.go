@@ -20,6 +20,13 @@ var phrases = []phrase{
 	{"strip.policy", "strip %s"},
 	{"strip.every", "a strip every %s turns"},
 	{"hold.clock", "held %s in the mold"},
+	{"hold.barcol", "pulled at a Barcol hardness of %s"},
+	{"hold.degree", "pulled at a degree of cure of %s"},
+	{"wax.every", "waxed every %s turns"},
+	{"demand.floor_limit", "%s boats on the floor at most"},
+	{"models.*.parts.*.grade", "%s %s: %s gel coat"},
+	{"climate.areas.*.cool", "%s cooled to %s"},
+	{"climate.areas.*.heat", "%s heated to %s"},
 }
 
 // plain are changes in words: "a strip every 3 turns; held 16 h in the mold".

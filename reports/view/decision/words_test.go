@@ -18,6 +18,8 @@ func TestChangesInWords(t *testing.T) {
 		"assembly, day shift: 1 person": {"crafts.assembly.people.day = 1"},
 		"window sag hot = 2 min":        {"window.sag_hot = 2 min"},
 		"odd key":                       {"odd.key"},
+		"pulled at a Barcol hardness of 35; waxed every turn":       {"hold.barcol = 35", "wax.every = 1"},
+		"Reed 26 hull: entry gel coat; booth cooled to 24 °C":       {`models."Reed 26".parts.hull.grade = entry`, "climate.areas.booth.cool = 24 °C"},
 		"booth: 3 of them; crafts lamination late = 0.5 h; plain x": {"places.booth.count = 3", "crafts.lamination.late = 0.5 h", "plain.x"},
 	} {
 		got := plain(changes)
