@@ -81,10 +81,10 @@ func (z *Sizing) Size() (*Sized, error) {
 		if err = s.confirm(size, out); err != nil {
 			return nil, err
 		}
-		if out.Met || !s.at(size).Meets() || s.spent() {
+		if out.Met || !s.enough(s.at(size)) || s.spent() {
 			break
 		}
-		s.margin += max(0.005, 1-s.said[fmt.Sprint(size)].Score) // fell short on fresh luck: ask for more
+		s.askMore(s.said[fmt.Sprint(size)])
 	}
 	if err := s.descend(out); err != nil {
 		return nil, err
@@ -94,15 +94,14 @@ func (z *Sizing) Size() (*Sized, error) {
 	return out, err
 }
 
-// sizing is a Size under way. margin is how much more than the target the
-// search asks for, 0 at first.
+// sizing is a Size under way.
 type sizing struct {
-	z      *Sizing
-	all    []tried
-	seen   map[string]int // index in all
-	margin float64
-	looks  int              // fresh lucks so far
-	said   map[string]Trial // under fresh luck, by size; Sure where it was decided
+	z     *Sizing
+	all   []tried
+	seen  map[string]int   // index in all
+	more  []float64        // how much more than is asked the search asks for, by part; nil at first
+	looks int              // fresh lucks so far
+	said  map[string]Trial // under fresh luck, by size; Sure where it was decided
 }
 
 // tried is a size with its trial.
@@ -122,7 +121,48 @@ func (z *Sizing) price(size []int) float64 {
 func (s *sizing) spent() bool { return len(s.all) >= s.z.Budget }
 
 // enough says whether a trial reaches what the search asks for.
-func (s *sizing) enough(t *Trial) bool { return t.Score >= 1+s.margin }
+func (s *sizing) enough(t *Trial) bool { return s.score(t) >= 1 }
+
+// score is that of a trial against what the search asks for.
+func (s *sizing) score(t *Trial) float64 {
+	if s.more == nil {
+		return t.Score
+	}
+	parts := slices.Clone(t.Parts)
+	for i := range parts {
+		parts[i] /= 1 + s.more[i]
+	}
+	return score(parts)
+}
+
+// clearly is what a part should be on fresh luck, so that it is found to reach
+// what is asked before replications run out; leastMore is by how much more is
+// asked for at least.
+const (
+	clearly   = 1.01
+	leastMore = 0.005
+)
+
+// askMore makes the search ask for more of each part that came short of clearly on
+// fresh luck, of the least one where none did: of nothing else, since there may be
+// no more of it to have.
+func (s *sizing) askMore(fresh Trial) {
+	if s.more == nil {
+		s.more = make([]float64, len(fresh.Parts))
+	}
+	least := 0
+	for i, part := range fresh.Parts {
+		if part < fresh.Parts[least] {
+			least = i
+		}
+		if part < clearly {
+			s.more[i] += max(leastMore, clearly-part)
+		}
+	}
+	if len(fresh.Parts) > 0 && fresh.Parts[least] >= clearly {
+		s.more[least] += leastMore
+	}
+}
 
 // try gives the trials of sizes on the luck of the search, running only those
 // not seen before.

@@ -45,7 +45,7 @@ const far = 0.93
 // whichever gains more. What is not needed is pruned later. It ends near the
 // target, or where a stride gains nothing.
 func (s *sizing) stride(here tried, out *Sized) (tried, error) {
-	for here.trial.Score < far && here.trial.Waits != nil && !s.spent() {
+	for s.score(&here.trial) < far && here.trial.Waits != nil && !s.spent() {
 		waited, unknown := map[int]int{}, map[int]int{}
 		for _, i := range s.byWait(&here.trial) {
 			switch {
@@ -61,10 +61,10 @@ func (s *sizing) stride(here tried, out *Sized) (tried, error) {
 			return here, err
 		}
 		next := ts[0]
-		if ts[1].trial.Score > next.trial.Score {
+		if s.score(&ts[1].trial) > s.score(&next.trial) {
 			next = ts[1]
 		}
-		if next.trial.Score < here.trial.Score+leastGain {
+		if s.score(&next.trial) < s.score(&here.trial)+leastGain {
 			return here, nil
 		}
 		s.took(&here, &next, out)
@@ -135,7 +135,7 @@ func (s *sizing) bestGain(here *tried, next []tried) *tried {
 	value := math.Inf(-1)
 	for i := range next {
 		t := &next[i]
-		gain := min(t.trial.Score, 1+s.margin) - here.trial.Score
+		gain := min(s.score(&t.trial), 1) - s.score(&here.trial)
 		if gain < leastGain && !s.enough(&t.trial) {
 			continue
 		}

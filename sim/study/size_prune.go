@@ -73,7 +73,7 @@ func (s *sizing) together(size []int, moves []int, less []tried) []int {
 func (s *sizing) swaps(size []int, moves []int, less []tried) [][]int {
 	var out [][]int
 	for k, i := range moves {
-		if less[k].trial.Waits != nil && less[k].trial.Score < pruneNear {
+		if less[k].trial.Waits != nil && s.score(&less[k].trial) < pruneNear {
 			continue
 		}
 		n := 0

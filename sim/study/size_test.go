@@ -47,7 +47,7 @@ func TestSizeAgainstEverySize(t *testing.T) {
 		z := &Sizing{Moves: moves, Budget: 2000, Runs: 4, Try: func(sizes [][]int, luck, n int) ([]Trial, error) {
 			out := make([]Trial, len(sizes))
 			for i, s := range sizes {
-				out[i] = Trial{Boats: boats(s), Score: boats(s) / target, Above: sameAbove(n, (boats(s)-target)*1e6)}
+				out[i] = Trial{Boats: boats(s), Score: boats(s) / target, Parts: []float64{boats(s) / target}, Above: sameAbove(n, (boats(s)-target)*1e6)}
 			}
 			return out, nil
 		}}
@@ -91,12 +91,38 @@ func TestSizeSaysWhenNothingHelps(t *testing.T) {
 	z := &Sizing{Moves: []Move{{Now: 1, Start: 1, Least: 1, Most: 3, Price: 1}}, Budget: 100, Runs: 4, Try: func(sizes [][]int, luck, n int) ([]Trial, error) {
 		out := make([]Trial, len(sizes))
 		for i := range out {
-			out[i] = Trial{Score: 0.5, Above: sameAbove(n, -1)}
+			out[i] = Trial{Score: 0.5, Parts: []float64{0.5}, Above: sameAbove(n, -1)}
 		}
 		return out, nil
 	}}
 	got, err := z.Size()
 	if err != nil || got.Met || got.Size[0] != 1 {
+		t.Errorf("%+v, %v", got, err)
+	}
+}
+
+// Where the luck of the search was kind to one thing that is asked for, the search
+// asks for more of that one: of another there may be no more to have.
+func TestSizeAsksForMoreOnlyOfWhatFellShort(t *testing.T) {
+	const target, kind, most = 7.0, 1.06, 1.015
+	z := &Sizing{Moves: []Move{{Now: 5, Start: 5, Least: 1, Most: 20, Price: 1}}, Budget: 200, Runs: 4, Try: func(sizes [][]int, luck, n int) ([]Trial, error) {
+		out := make([]Trial, len(sizes))
+		for i, s := range sizes {
+			boats := 0.1 * float64(s[0]+50)
+			part := boats / target
+			if luck == 0 {
+				part *= kind
+			}
+			out[i] = Trial{Boats: boats, Parts: []float64{part, most}, Above: sameAbove(n, (part-1)*1e6)}
+			out[i].Score = score(out[i].Parts)
+			for r := range out[i].Above {
+				out[i].Above[r] = append(out[i].Above[r], 1)
+			}
+		}
+		return out, nil
+	}}
+	got, err := z.Size()
+	if err != nil || !got.Met || got.Size[0] != 20 {
 		t.Errorf("%+v, %v", got, err)
 	}
 }

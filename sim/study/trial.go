@@ -19,6 +19,10 @@ type Trial struct {
 	Half  float64   // half width of the interval of the share that was asked for; of Boats where the mean was
 	Sure  int       // 1 found to reach the target under fresh luck, -1 found not to, 0 not decided
 	ByRun []float64 // boats a week, by replication
+	// Parts are what is asked for, each as the part of it that is reached; Score is
+	// made of them.
+	Parts []float64 `json:"-"`
+
 	// Above is what Reach looks at: by replication and by what is asked, how many
 	// tolerances a figure is above its bar.
 	Above [][]float64 `json:"-"`
@@ -147,7 +151,8 @@ func (g *Target) TrialOf(r *Runs) Trial {
 		asked = t.ByRun
 	}
 	t.Half = stats.TInterval(asked, Confidence).Half
-	t.Score = score(g.parts(r, &t))
+	t.Parts = g.parts(r, &t)
+	t.Score = score(t.Parts)
 	return t
 }
 
