@@ -56,7 +56,8 @@ const mostLoops = 8
 
 // Size starts from what the plant cannot do without on paper, adds where work
 // waits longest for the price until the target is met, takes away again what is
-// not needed and exchanges dear for cheap. The answer, cheaper sizes that came
+// not needed and exchanges dear for cheap. Where it stops short it begins anew from
+// more of everything. The answer, cheaper sizes that came
 // near the target and sizes with one more of each are then held against fresh
 // luck, and the cheapest that reaches the target there without doubt is chosen
 // (Reach); where none does, the search climbs on. At the end it looks one and two
@@ -72,7 +73,7 @@ func (z *Sizing) Size() (*Sized, error) {
 	out := &Sized{}
 	for range mostLoops {
 		var err error
-		if size, err = s.climb(size, out); err != nil {
+		if size, err = s.rise(size, out); err != nil {
 			return nil, err
 		}
 		if size, err = s.prune(size); err != nil {
@@ -100,6 +101,7 @@ type sizing struct {
 	all   []tried
 	seen  map[string]int   // index in all
 	more  []float64        // how much more than is asked the search asks for, by part; nil at first
+	wider int              // starts above the first that were climbed from
 	looks int              // fresh lucks so far
 	said  map[string]Trial // under fresh luck, by size; Sure where it was decided
 }

@@ -12,6 +12,35 @@ const (
 // leastGain is a gain of score too small to be told from luck.
 const leastGain = 0.003
 
+// How often a search that came to a stop begins anew, from how much more of
+// everything each time: what it added first may stand in the way, such as molds of
+// one model in that of the mix.
+const (
+	mostWider = 3
+	wider     = 0.12
+)
+
+// rise climbs from a size, and where that stops short of what is asked, from more
+// of everything than the first start in proportion. It gives what reaches it
+// first, or else what came nearest.
+func (s *sizing) rise(size []int, out *Sized) ([]int, error) {
+	best, err := s.climb(size, out)
+	for err == nil && !s.enough(s.at(best)) && s.wider < mostWider && !s.spent() {
+		s.wider++
+		start := make([]int, len(s.z.Moves))
+		for i, m := range s.z.Moves {
+			more := int(math.Ceil(float64(m.Start) * (1 + wider*float64(s.wider))))
+			start[i] = min(max(more, m.Least), m.Most)
+		}
+		out.Climb = nil
+		var next []int
+		if next, err = s.climb(start, out); err == nil && s.score(s.at(next)) > s.score(s.at(best)) {
+			best = next
+		}
+	}
+	return best, err
+}
+
 // climb adds what gains most score for its price until the target is met,
 // looking first where work waits longest. Where no single addition gains, two
 // are made together, and where no two do, one of everything: several things

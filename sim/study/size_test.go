@@ -126,3 +126,22 @@ func TestSizeAsksForMoreOnlyOfWhatFellShort(t *testing.T) {
 		t.Errorf("%+v, %v", got, err)
 	}
 }
+
+// What was added first can stand in the way: cheap molds of one model bring boats
+// and spoil the mix, and then nothing that is added helps. The search begins anew
+// from more of everything.
+func TestSizeLeavesADeadEnd(t *testing.T) {
+	z := &Sizing{Moves: []Move{{Now: 3, Start: 3, Least: 1, Most: 9, Price: 1}, {Now: 3, Start: 3, Least: 1, Most: 9, Price: 10}}, Budget: 200, Runs: 4,
+		Try: func(sizes [][]int, luck, n int) ([]Trial, error) {
+			out := make([]Trial, len(sizes))
+			for i, s := range sizes {
+				boats, mix := min(0.15*float64(s[0])+0.1*float64(s[1])+1e-9, 1), 1-0.05*max(0, float64(s[0]-4))
+				out[i] = Trial{Parts: []float64{boats, mix}, Score: score([]float64{boats, mix}), Above: sameAbove(n, (min(boats, mix)-1)*1e6)}
+			}
+			return out, nil
+		}}
+	got, err := z.Size()
+	if err != nil || !got.Met || got.Size[0] != 4 || got.Size[1] != 4 {
+		t.Errorf("%v, met %v, %v", got.Size, got.Met, err)
+	}
+}
