@@ -47,7 +47,7 @@ func NextLimit(p *sim.Plan, r *study.Runs) (text, name string) {
 func (s *Sized) Headline() string {
 	want := fmt.Sprintf("%s boats a week", upTo1(s.Target.Boats))
 	if !s.Found.Met {
-		text := fmt.Sprintf("No size within what may change reaches %s as asked: the best found %s.", want, s.reach())
+		text := fmt.Sprintf("No size was found, within what may change, that reaches %s as asked: the best found %s.", want, s.reach())
 		return text + " " + s.inTheWay()
 	}
 	var changes []string
